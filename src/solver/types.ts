@@ -1,0 +1,99 @@
+/**
+ * Plain SI records that go into and come out of the solver. Nothing here knows the project document.
+ *
+ * z points from the piston face into the stack; lifts are mid-surface displacements from the hub plane along z.
+ * Pressures are absolute where the name says so, otherwise differences. Shims are listed piston side first.
+ */
+
+/** Which plate theory gave a number. */
+export type Theory = 'small-deflection' | 'large-deflection';
+
+/**
+ * How a numerical solve ended. Only `converged` carries numbers.
+ * - `not-converged`: the iteration ran out of steps; `reason` names the residual and the tolerance.
+ * - `contact-not-resolved`: no consistent set of contacts was found.
+ * - `singular`: a stiffness matrix could not be factored.
+ */
+export type FailureStatus = 'not-converged' | 'contact-not-resolved' | 'singular';
+export type SolveStatus = 'converged' | FailureStatus;
+
+/** One single shim (counts already expanded). */
+export interface ShimInput {
+  readonly outerRadius_m: number;
+  readonly thickness_m: number;
+  readonly youngsModulus_Pa: number;
+  readonly poissonsRatio: number;
+}
+
+/** A stack on its clamp. */
+export interface StackInput {
+  readonly clampRadius_m: number;
+  readonly shims: readonly ShimInput[];
+  /** Ring of the face shim on which the full pressure acts. */
+  readonly pressureZone: { readonly innerRadius_m: number; readonly outerRadius_m: number };
+  /** Land on which the face shim rests; `height_m` above the hub plane (> 0 preloads the face shim). */
+  readonly seat?: { readonly innerRadius_m: number; readonly outerRadius_m: number; readonly height_m: number };
+  /** Rigid plate over all radii, `gap_m` above the top of the unloaded stack. */
+  readonly backingPlate?: { readonly gap_m: number };
+}
+
+/** Deflected shape of every single shim on one radial mesh; `lift_m[s]` is NaN-free and ends at the rim of shim s. */
+export interface StackShape {
+  /** Strictly rising node radii, length n [m]. */
+  readonly radius_m: Float64Array;
+  /** Per single shim: mid-surface lift at its own nodes, length = number of nodes it reaches [m]. */
+  readonly lift_m: readonly Float64Array[];
+}
+
+export interface ConvergedLift {
+  readonly status: 'converged';
+  readonly pressure_Pa: number;
+  readonly iterations: number;
+  /** Largest out-of-balance generalised force over the largest applied or contact one [-]. */
+  readonly residual: number;
+  readonly faceEdgeLift_m: number;
+  readonly zoneEdgeLift_m: number;
+  /** Least clearance over the seat land, never below 0 by more than the contact tolerance [m]. */
+  readonly seatOpening_m: number;
+  readonly shimEdgeLift_m: readonly number[];
+  /** Largest radial surface stress of each single shim [Pa]. */
+  readonly shimStress_Pa: readonly number[];
+  /** Radial surface stress at the clamp edge, from the clamp moment and membrane force [Pa]. */
+  readonly shimClampStress_Pa: readonly number[];
+  /** Axial forces [N]: applied = clamp + plate - seat. */
+  readonly appliedForce_N: number;
+  readonly clampForce_N: number;
+  readonly seatForce_N: number;
+  readonly plateForce_N: number;
+  readonly shape: StackShape;
+}
+
+export interface FailedLift {
+  readonly status: FailureStatus;
+  readonly pressure_Pa: number;
+  readonly iterations: number;
+  readonly residual: number;
+  readonly reason: string;
+}
+
+export type LiftPoint = ConvergedLift | FailedLift;
+
+export interface LiftResult {
+  readonly theory: Theory;
+  readonly points: readonly LiftPoint[];
+}
+
+/** How the pressure on the face shim is spread beyond the pressure zone. */
+export type LandPressure = 'none' | 'falling';
+
+export interface LiftOptions {
+  readonly theory: Theory;
+  /** `falling`: the zone pressure falls with ln r to nothing across the seat land; `none` (default): zone only. */
+  readonly landPressure?: LandPressure;
+}
+
+/** Progress and stop come in as plain callbacks; the solver knows no clock, worker or page. */
+export interface SolveHooks {
+  readonly onProgress?: (done: number, total: number) => void;
+  readonly shouldStop?: () => boolean;
+}
