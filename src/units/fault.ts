@@ -1,4 +1,4 @@
-/** Wrong input throws an InputError: it says what, where, got, wanted and unit, and carries a stable code. */
+/** What a refusal says: every layer throws the same InputError, so that a page can point at the input box. */
 
 export interface InputFault {
   /** Stable code, for example `stack.shim.below-clamp`. */

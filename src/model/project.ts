@@ -1,0 +1,116 @@
+/**
+ * The project document as a person saves it. Key names carry their unit; diameters, not radii; gauge pressure.
+ * The zod schemas in this folder must infer exactly these shapes (plus unknown fields, which are kept).
+ */
+
+export interface ShimRow {
+  outerDiameter_mm: number;
+  thickness_mm: number;
+  /** How many of this shim lie on one another; 1 when absent. */
+  count?: number;
+}
+
+export interface Material {
+  youngsModulus_GPa: number;
+  poissonsRatio: number;
+}
+
+/** What a person changes in one valve: the stack on its clamp. Piston side first. */
+export interface Valving {
+  clampDiameter_mm: number;
+  shims: ShimRow[];
+  /** Seat above the hub plane; above 0 the face shim is preloaded. */
+  seatHeight_mm: number;
+  backingPlate?: { gap_mm: number };
+  material?: Material;
+}
+
+/** What is machined into the piston for one flow direction. */
+export interface ValveBody {
+  /** One port: a round hole by diameter, or any shape by its area. */
+  ports: { count: number; diameter_mm?: number; area_mm2?: number; length_mm: number };
+  pressureZone: { innerDiameter_mm: number; outerDiameter_mm: number };
+  seat: { innerDiameter_mm: number; outerDiameter_mm: number };
+}
+
+/** A fixed hole open in both directions. */
+export interface Bleed {
+  count: number;
+  diameter_mm: number;
+  length_mm: number;
+}
+
+/** Which valves a damper has; more places join with more layouts. */
+export type ValvePlace = 'pistonCompression' | 'pistonRebound';
+
+export interface Build {
+  id: string;
+  name: string;
+  notes: string;
+  valves: Record<ValvePlace, Valving>;
+  bleed: Bleed;
+}
+
+export interface Damper {
+  name: string;
+  layout: 'monotube';
+  boreDiameter_mm: number;
+  rodDiameter_mm: number;
+  travel_mm: number;
+  sealFriction_N: number;
+  valves: Record<ValvePlace, ValveBody>;
+}
+
+export type Viscosity =
+  | { kind: 'two-point'; points: [ViscosityPoint, ViscosityPoint] }
+  | { kind: 'viscosity-index'; kinematicViscosity40_cSt: number; viscosityIndex: number };
+
+export interface ViscosityPoint {
+  temperature_degC: number;
+  kinematicViscosity_cSt: number;
+}
+
+export interface Fluid {
+  name: string;
+  viscosity: Viscosity;
+  densityAt15_kg_m3: number;
+  temperature_degC: number;
+}
+
+/** Gas behind the floating piston, measured cold at full extension. */
+export interface Gas {
+  gaugePressure_bar: number;
+  volume_mL: number;
+  polytropicExponent: number;
+}
+
+export interface Project {
+  format: 'shimwright/project';
+  version: 1;
+  name: string;
+  notes: string;
+  /** True for demo data: no such machine, maker or rider exists. */
+  invented?: boolean;
+  damper: Damper;
+  fluid: Fluid;
+  gas: Gas;
+  builds: Build[];
+  /** The id of the build that the others are compared with. */
+  baselineBuild: string;
+  measurements: unknown[];
+  chassis: Record<string, unknown>;
+  drawer: unknown[];
+}
+
+/** The stack file of the command line: one stack with its own pressure zone, no damper. */
+export interface StackFile {
+  format: 'shimwright/stack';
+  version: 1;
+  name: string;
+  material?: Material;
+  clampDiameter_mm: number;
+  shims: ShimRow[];
+  pressureZone: { innerDiameter_mm: number; outerDiameter_mm: number };
+  seat?: { innerDiameter_mm: number; outerDiameter_mm: number; height_mm: number };
+  backingPlate?: { gap_mm: number };
+}

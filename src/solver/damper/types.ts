@@ -1,0 +1,93 @@
+/** Plain SI records of a whole damper and of its force curve. Shaft speed and force are positive in compression. */
+import type { ConvergedLift, FailedLift, FailureStatus, StackInput, StackShape, Theory } from '../types.ts';
+
+export interface PortsInput {
+  readonly count: number;
+  /** Area of one port [m2]. */
+  readonly area_m2: number;
+  /** Hydraulic diameter of one port [m]. */
+  readonly hydraulicDiameter_m: number;
+  readonly length_m: number;
+}
+
+export interface BleedInput {
+  readonly count: number;
+  readonly diameter_m: number;
+  readonly length_m: number;
+}
+
+export interface ValveInput {
+  readonly ports: PortsInput;
+  readonly stack: StackInput & { readonly seat: NonNullable<StackInput['seat']> };
+}
+
+export interface FluidState {
+  readonly density_kg_m3: number;
+  readonly dynamicViscosity_Pa_s: number;
+}
+
+export interface MonotubeInput {
+  readonly layout: 'monotube';
+  readonly boreDiameter_m: number;
+  readonly rodDiameter_m: number;
+  readonly travel_m: number;
+  readonly sealFriction_N: number;
+  readonly compression: ValveInput;
+  readonly rebound: ValveInput;
+  readonly bleed: BleedInput;
+  readonly fluid: FluidState;
+  /** Absolute, at the stroke position of the curve [Pa]. */
+  readonly gas: { readonly absolutePressure_Pa: number; readonly volume_m3: number; readonly polytropicExponent: number };
+}
+
+/** One stack followed through rising pressure across its shims: what a drawing needs to bend it. */
+export interface StackTable {
+  readonly theory: Theory;
+  /** Pressures across the shims that converged, strictly rising [Pa]. */
+  readonly pressure_Pa: readonly number[];
+  readonly points: readonly ConvergedLift[];
+  /** Pressures that did not solve; the table ends before the first of them. */
+  readonly failures: readonly FailedLift[];
+}
+
+export interface ForcePoint {
+  readonly status: 'converged';
+  /** + in compression [m/s]. */
+  readonly shaftSpeed_m_s: number;
+  /** Whole force at the shaft, with gas force and friction [N]. */
+  readonly force_N: number;
+  readonly gasForce_N: number;
+  readonly frictionForce_N: number;
+  /** force - gas force - friction: what the oil does [N]. */
+  readonly dampingForce_N: number;
+  /** Absolute chamber pressures [Pa]. */
+  readonly compressionPressure_Pa: number;
+  readonly reboundPressure_Pa: number;
+  readonly gasPressure_Pa: number;
+  /** Pressure drop over the piston, >= 0 [Pa]. */
+  readonly pistonDrop_Pa: number;
+  /** Part of it across the shims of the working stack [Pa]. */
+  readonly shimPressure_Pa: number;
+  /** Opening of the working stack at its seat [m]. */
+  readonly seatOpening_m: number;
+  /** Volume flow of each path [m3/s]; their sum is the displaced flow. */
+  readonly flows: { readonly ports_m3_s: number; readonly bleed_m3_s: number };
+  /** The lowest chamber fell to the air-release pressure and the force is limited there. */
+  readonly airRelease: boolean;
+  /** Gas pressure (absolute) that would just prevent it [Pa]. */
+  readonly gasPressureNeeded_Pa: number;
+}
+
+export interface FailedForce {
+  readonly status: FailureStatus | 'beyond-table';
+  readonly shaftSpeed_m_s: number;
+  readonly reason: string;
+}
+
+export interface ForceCurve {
+  readonly theory: Theory;
+  readonly points: readonly (ForcePoint | FailedForce)[];
+  readonly stacks: { readonly compression: StackTable; readonly rebound: StackTable };
+}
+
+export type { StackShape };
