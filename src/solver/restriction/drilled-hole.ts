@@ -1,0 +1,74 @@
+/**
+ * Bank of holes of any length over diameter, s = L/d:
+ *   s <= 0.5          sharp-edged hole
+ *   0.5 < s < 1.5     flows of the sharp hole and of the long orifice at s = 1.5, mixed in proportion to s - 0.5
+ *   1.5 <= s <= 10    long orifice
+ *   s > 10            long orifice of s = 10 and, in series, friction over the rest of the length
+ * The mixture is ours: between the two the jet may reattach or not, with hysteresis, and no published law was found; the rule
+ * is continuous in s and smooth in Re. Everything is written over the ideal velocity V of the orifice part,
+ *   dp(V) = rho V^2/2 [+ f (s - 10) rho u^2/2],   Q(V) = A V Cd,   u = Q/A,
+ * both rising in V, so each direction is explicit or one root.
+ *
+ * symbol  unit   meaning
+ * A, d    m2, m  area of all holes, hydraulic diameter of one
+ * V, u    m/s    ideal and mean velocity
+ * s       -      length over hydraulic diameter
+ * w       -      share of the long orifice in the mixture
+ */
+import { risingRoot } from '../numeric/bracketed-root.ts';
+import { exact, mapSolved, type Solved, valueOrNaN } from '../numeric/solved.ts';
+import type { Coefficients } from './coefficients.ts';
+import { LONGEST_SLENDERNESS, longOrificeCoefficient, SHORTEST_SLENDERNESS } from './long-orifice.ts';
+import { frictionFactor } from './passage-friction.ts';
+import { sharpOrifice } from './sharp-orifice.ts';
+import type { FluidState, Holes, Restriction } from './types.ts';
+
+/** Up to here a hole counts as sharp-edged. */
+const SHARP_BELOW = 0.5;
+
+/** Restriction of the whole bank; `not-converged` only for numbers that are no numbers. */
+export function drilledHole(holes: Holes, fluid: FluidState, coefficients: Coefficients): Restriction {
+  const s = holes.length_m / holes.hydraulicDiameter_m;
+  const sharp = sharpOrifice(holes, fluid, coefficients.sharpEdgeDischarge);
+  if (s <= SHARP_BELOW) return sharp;
+  const A = holes.count * holes.area_m2;
+  const rho = fluid.density_kg_m3;
+  const long = longFlow(holes, s, fluid, coefficients.longOrificeFactor);
+  const w = Math.min((s - SHARP_BELOW) / (SHORTEST_SLENDERNESS - SHARP_BELOW), 1);
+  const sharpFlow = (V: number) => valueOrNaN(sharp.flow((rho * V * V) / 2));
+  const Q = w === 1 ? long : (V: number) => (1 - w) * sharpFlow(V) + w * long(V);
+  const friction = s > LONGEST_SLENDERNESS ? extraFriction(holes, s, fluid) : () => 0;
+  const dp = (V: number) => (rho * V * V) / 2 + friction(Q(V));
+  const idealVelocity = (drop: number): Solved =>
+    s > LONGEST_SLENDERNESS && drop > 0
+      ? risingRoot((V) => dp(V) - drop, Math.sqrt(drop / rho) * 1e-3)
+      : exact(Math.sqrt((2 * drop) / rho));
+  return {
+    flow: (drop) => mapSolved(idealVelocity(drop), Q),
+    drop: (flow) =>
+      flow === 0
+        ? exact(0)
+        : mapSolved(
+            risingRoot((V) => Q(V) - flow, flow / A),
+            dp,
+          ),
+  };
+}
+
+function longFlow(holes: Holes, s: number, fluid: FluidState, factor: number): (V: number) => number {
+  const A = holes.count * holes.area_m2;
+  const sInRange = Math.min(Math.max(s, SHORTEST_SLENDERNESS), LONGEST_SLENDERNESS);
+  const reynoldsPerSpeed = (fluid.density_kg_m3 * holes.hydraulicDiameter_m) / fluid.dynamicViscosity_Pa_s;
+  return (V) => A * V * factor * longOrificeCoefficient(sInRange, reynoldsPerSpeed * V);
+}
+
+function extraFriction(holes: Holes, s: number, fluid: FluidState): (Q: number) => number {
+  const A = holes.count * holes.area_m2;
+  const { density_kg_m3: rho, dynamicViscosity_Pa_s: mu } = fluid;
+  return (Q) => {
+    if (Q === 0) return 0;
+    const u = Q / A;
+    const Re = (rho * u * holes.hydraulicDiameter_m) / mu;
+    return (frictionFactor(Re) * (s - LONGEST_SLENDERNESS) * rho * u * u) / 2;
+  };
+}
