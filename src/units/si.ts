@@ -2,6 +2,9 @@
 
 export const metresFromMillimetres = (length_mm: number): number => length_mm / 1000;
 export const millimetresFromMetres = (length_m: number): number => length_m * 1000;
+
+/** The international inch is 25.4 mm by definition; 12 digits hide the rounding of the product. */
+export const millimetresFromInches = (length_in: number): number => Number((length_in * 25.4).toPrecision(12));
 export const squareMetresFromSquareMillimetres = (area_mm2: number): number => area_mm2 / 1e6;
 export const cubicMetresFromMillilitres = (volume_mL: number): number => volume_mL / 1e6;
 export const pascalsFromGigapascals = (pressure_GPa: number): number => pressure_GPa * 1e9;
