@@ -31,7 +31,7 @@ function limitFault(text: string): InputFault | undefined {
     return {
       ...at,
       code: 'document.too-large',
-      got: megabytes(text.length),
+      got: `more than ${megabytes(MAX_CHARACTERS)}`,
       wanted: `at most ${megabytes(MAX_CHARACTERS)}`,
     };
   if (text.trim() === '') return { ...at, code: 'document.empty', got: 'an empty file', wanted: 'a JSON document' };

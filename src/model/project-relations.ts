@@ -95,11 +95,26 @@ function viscosityFaults(viscosity: Place): InputFault[] {
   });
 }
 
+/** The rod must not need more than the gas has: at full stroke there would be nothing left to hold the pressure. */
+function gasFaults(gas: Place, damper: Place): InputFault[] {
+  const [rod_mm, travel_mm] = ['rodDiameter_mm', 'travel_mm'].map((key) => numberAt(child(damper, key)));
+  if (rod_mm === undefined || travel_mm === undefined) return [];
+  const displaced_mL = ((Math.PI / 4) * rod_mm * rod_mm * travel_mm) / 1000;
+  return relationFault(child(gas, 'volume_mL'), {
+    code: 'gas.volume.too-small',
+    wanted: 'more than the rod displaces over the travel,',
+    limit: Number(displaced_mL.toFixed(1)),
+    unit: 'mL',
+    holds: (volume) => volume > displaced_mL,
+  });
+}
+
 /** Everything a project must keep. */
 export function projectRelations(project: Place): InputFault[] {
   const damper = child(project, 'damper');
   return [
     ...damperFaults(damper),
+    ...gasFaults(child(project, 'gas'), damper),
     ...viscosityFaults(child(project, 'fluid', 'viscosity')),
     ...entries(child(project, 'builds')).flatMap((build) => buildFaults(build, damper)),
     ...identityFaults(project),

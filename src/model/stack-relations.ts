@@ -71,11 +71,17 @@ export function shimFaults({ clamp, shims, zone, seat }: StackPlaces): InputFaul
         holds: moreThan,
       }),
     ),
-    ...relationFault(clamp, {
-      code: 'stack.clamp.over-zone',
-      wanted: 'at most the inner diameter of the pressure zone',
-      limit: numberAt(inner(zone)),
-      holds: (value, limit) => value <= limit,
+    ...relationFault(outer(zone), {
+      code: 'stack.zone.inside-clamp',
+      wanted: 'more than the clamp diameter',
+      limit: numberAt(clamp),
+      holds: moreThan,
+    }),
+    ...relationFault(inner(seat), {
+      code: 'stack.seat.inside-clamp',
+      wanted: 'more than the clamp diameter',
+      limit: numberAt(clamp),
+      holds: moreThan,
     }),
     ...rims.slice(0, 1).flatMap((face) => coverFaults(face, zone, seat)),
   ];
@@ -96,11 +102,11 @@ function howManyFaults(shims: Place): InputFault[] {
   if (!Array.isArray(shims.value)) return [];
   const rows = entries(shims);
   if (rows.length === 0)
-    return [{ code: 'stack.shims.none', path: shims.path, got: describe([]), wanted: 'at least 1 shim' }];
+    return [{ code: 'stack.empty', path: shims.path, got: describe([]), wanted: 'at least 1 shim' }];
   const total = rows.reduce((sum, row) => sum + (numberAt(child(row, 'count')) ?? 1), 0);
   if (total <= MAX_SHIMS) return [];
   const wanted = `at most ${MAX_SHIMS} shims in one stack`;
-  return [{ code: 'stack.shims.too-many', path: shims.path, got: `${total} shims`, wanted }];
+  return [{ code: 'stack.too-many', path: shims.path, got: `${total} shims`, wanted }];
 }
 
 /** Everything a stack file must keep. */

@@ -27,7 +27,7 @@ export const materialSchema = record({
 });
 
 export const ringSchema = record({
-  innerDiameter_mm: size(MAX_DIAMETER_MM),
+  innerDiameter_mm: numberIn({ from: 0, upTo: MAX_DIAMETER_MM }),
   outerDiameter_mm: size(MAX_DIAMETER_MM),
 });
 
