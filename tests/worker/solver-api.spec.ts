@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { buffersOf } from '../../workers/buffers-of.ts';
+import { isReplyTo, type LiftResult, PROTOCOL_VERSION, type WireReply } from '../../workers/protocol.ts';
+import { createSolverApi, type Solver } from '../../workers/solver-api.ts';
+import { liftRequest, request } from './helpers/requests.ts';
+
+const curve = (points: number): ReturnType<Solver['forceCurveForBuild']> => {
+  const table = { theory: 'small-deflection', pressure_Pa: Array(points).fill(1), points: [], failures: [] } as const;
+  return { theory: 'small-deflection', points: [], stacks: { compression: table, rebound: table } };
+};
+
+const solver: Solver = {
+  forceCurveForBuild: (_, __, { speeds_m_s }, { onProgress }) => {
+    speeds_m_s.forEach((___, index) => {
+      onProgress?.(index + 1, speeds_m_s.length);
+    });
+    return curve(speeds_m_s.length);
+  },
+  solveLift: (_, pressures_Pa, { theory }) => ({
+    theory,
+    points: pressures_Pa.map((pressure_Pa) => ({
+      status: 'singular',
+      pressure_Pa,
+      iterations: 1,
+      residual: 1,
+      reason: 'made by a test',
+    })),
+  }),
+};
+
+const noProgress = () => {};
+const raised = () => {
+  const stopFlag = new SharedArrayBuffer(4);
+  new Int32Array(stopFlag)[0] = 1;
+  return stopFlag;
+};
+
+describe('createSolverApi', () => {
+  it('says which protocol it speaks', async () => {
+    expect(await createSolverApi(solver).hello('nobody-else')).toEqual({ protocol: PROTOCOL_VERSION });
+  });
+
+  it('hands the lift of the solver back under its run id', async () => {
+    const reply = await createSolverApi(solver).run(
+      { runId: 7, job: { kind: 'lift', request: liftRequest } },
+      noProgress,
+    );
+    expect(reply).toMatchObject({ runId: 7, status: 'done', result: { theory: 'small-deflection' } });
+    expect(((reply as { result: LiftResult }).result.points[0] as { reason: string }).reason).toBe('made by a test');
+  });
+
+  it('counts progress over all builds of a request', async () => {
+    const seen: number[] = [];
+    const job = {
+      kind: 'force-curves',
+      request: { ...request(''), buildIds: ['a', 'b'], speeds_m_s: [1, 2] },
+    } as const;
+    await createSolverApi(solver).run({ runId: 1, job }, (fraction) => seen.push(fraction));
+    expect(seen).toEqual([0.25, 0.5, 0.75, 1]);
+  });
+
+  it('keeps a build whose id is a word of the language', async () => {
+    const job = { kind: 'force-curves', request: request('__proto__') } as const;
+    const reply = await createSolverApi(solver).run({ runId: 1, job }, noProgress);
+    expect(Object.keys((reply as { result: { curves: object } }).result.curves)).toEqual(['__proto__']);
+  });
+
+  it('solves no build once it is asked to stop', async () => {
+    let calls = 0;
+    const counting: Solver = {
+      ...solver,
+      forceCurveForBuild: () => {
+        calls += 1;
+        return curve(1);
+      },
+    };
+    const job = { kind: 'force-curves', request: request('a') } as const;
+    const reply = await createSolverApi(counting).run({ runId: 1, job, stopFlag: raised() }, noProgress);
+    expect(reply).toEqual({ runId: 1, status: 'stopped' });
+    expect(calls).toBe(0);
+  });
+});
+
+describe('buffersOf', () => {
+  it('finds each buffer once, however deep, and leaves shared memory alone', () => {
+    const one = new Float64Array(3);
+    const two = new Float64Array(2);
+    const value = { shapes: [{ r: one, w: [two, one.subarray(1)] }], flag: new Int32Array(new SharedArrayBuffer(4)) };
+    expect([...buffersOf(value)]).toEqual([one.buffer, two.buffer]);
+  });
+});
+
+describe('isReplyTo', () => {
+  const reply: WireReply = { runId: 3, status: 'failed', error: { code: 'solver-failed', message: 'no' } };
+  it.each([
+    [reply, true],
+    [{ ...reply, runId: 4 }, false],
+    [{ runId: 3, status: 'failed' }, false],
+    [{ runId: 3, status: 'stopped' }, true],
+    [{ runId: 3, status: 'done', result: {} }, true],
+    [{ runId: 3, status: 'done' }, false],
+    [{ runId: 3, status: 'perhaps' }, false],
+    [null, false],
+  ])('%j: %s', (value, expected) => {
+    expect(isReplyTo(3, value)).toBe(expected);
+  });
+});

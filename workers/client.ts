@@ -1,0 +1,81 @@
+/**
+ * The page's side of the solver, and the only way for it to get numbers. Every promise settles: with a result, or with a
+ * SolverError whose code says why there is none.
+ */
+import { Dispatcher } from './dispatcher.ts';
+import type {
+  ForceCurvesRequest,
+  ForceCurvesResult,
+  Job,
+  JobResults,
+  LiftRequest,
+  LiftResult,
+  SolverStatus,
+  WireReply,
+} from './protocol.ts';
+import { SolverError } from './solver-error.ts';
+import { spawnSolverWorker } from './spawn.ts';
+import { type CallOptions, createTicket } from './ticket.ts';
+import type { WorkerLike } from './worker-link.ts';
+
+export interface SolverClientOptions {
+  readonly spawn?: () => WorkerLike;
+  /** Called at every change of the worker's state, with a sentence for a person. */
+  readonly onStatus?: (status: SolverStatus) => void;
+  /** How long a run that nobody wants any more may take to end before its worker is replaced [ms]. */
+  readonly graceMs?: number;
+  /** Whether a running request can be asked to stop through shared memory; by default, where the browser allows it. */
+  readonly sharedMemory?: boolean;
+}
+
+export interface SolverClient {
+  /** Force curves of some builds of a project; a build that cannot be solved has its own error. @throws SolverError */
+  forceCurves(request: ForceCurvesRequest, options?: CallOptions): Promise<ForceCurvesResult>;
+  /** Lift of one stack at given pressures. @throws SolverError */
+  lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
+  /** Ends the worker; whatever is not done rejects with `closed`. */
+  close(): void;
+}
+
+/** Long enough for the curves of a usual project to end by themselves, short enough not to be felt as a stall. */
+const GRACE_MS = 150;
+
+export function createSolverClient(options: SolverClientOptions = {}): SolverClient {
+  const sharedMemory = options.sharedMemory ?? globalThis.crossOriginIsolated === true;
+  const dispatcher = new Dispatcher({
+    spawn: options.spawn ?? spawnSolverWorker,
+    onStatus: options.onStatus ?? (() => {}),
+    graceMs: options.graceMs ?? GRACE_MS,
+    nameLifeline,
+  });
+  let lastRunId = 0;
+  const ask = async <K extends Job['kind']>(job: Job & { kind: K }, call: CallOptions = {}): Promise<JobResults[K]> => {
+    lastRunId += 1;
+    const ticket = createTicket(lastRunId, job, call, sharedMemory);
+    const cancel = () => dispatcher.drop(ticket, 'cancelled', 'The calculation was cancelled.');
+    call.signal?.addEventListener('abort', cancel);
+    try {
+      if (call.signal?.aborted) cancel();
+      else dispatcher.submit(ticket);
+      return resultOf(await ticket.promise) as JobResults[K];
+    } finally {
+      call.signal?.removeEventListener('abort', cancel);
+    }
+  };
+  return {
+    forceCurves: (request, call) => ask({ kind: 'force-curves', request }, call),
+    lift: (request, call) => ask({ kind: 'lift', request }, call),
+    close: () => dispatcher.close(),
+  };
+}
+
+const nameLifeline = (): string => `shimwright-solver-${crypto.getRandomValues(new Uint32Array(4)).join('-')}`;
+
+function resultOf(reply: WireReply): JobResults[Job['kind']] {
+  if (reply.status === 'done') return reply.result;
+  if (reply.status === 'stopped') throw new SolverError('cancelled', 'The calculation was stopped.');
+  throw new SolverError(reply.error.code, reply.error.message, reply.error.fault);
+}
+
+export type { CallOptions, SolverStatus, WorkerLike };
+export { SolverError };

@@ -1,0 +1,118 @@
+/**
+ * What goes over the wire between the page and the solver's worker: types and the guards that tell them apart.
+ * Every request has a run id; its reply carries the same one.
+ */
+import type { Project } from '../src/model/project.ts';
+import type { ForceCurve } from '../src/solver/damper/types.ts';
+import type { LiftOptions, LiftResult, StackInput, Theory } from '../src/solver/types.ts';
+import type { InputFault } from '../src/units/fault.ts';
+
+/** Goes up with every change of this file that an older page or worker would misread. */
+export const PROTOCOL_VERSION = 1;
+
+export interface ForceCurvesRequest {
+  readonly project: Project;
+  readonly buildIds: readonly string[];
+  /** Positive in compression [m/s]. */
+  readonly speeds_m_s: readonly number[];
+  readonly theory: Theory;
+}
+
+/** Why a build has no curve, or a job no result. `fault` points at the input when the input is to blame. */
+export interface WireError {
+  readonly code: 'invalid-input' | 'solver-failed';
+  readonly message: string;
+  readonly fault?: InputFault;
+}
+
+export type BuildCurve =
+  | { readonly status: 'solved'; readonly curve: ForceCurve }
+  | { readonly status: 'failed'; readonly error: WireError };
+
+export interface ForceCurvesResult {
+  /** By build id; one entry for each build asked for. */
+  readonly curves: Readonly<Record<string, BuildCurve>>;
+}
+
+export interface LiftRequest {
+  readonly stack: StackInput;
+  readonly pressures_Pa: readonly number[];
+  readonly options: LiftOptions;
+}
+
+export type Job =
+  | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
+  | { readonly kind: 'lift'; readonly request: LiftRequest };
+
+export interface JobResults {
+  readonly 'force-curves': ForceCurvesResult;
+  readonly lift: LiftResult;
+}
+
+export interface WireRequest {
+  readonly runId: number;
+  readonly job: Job;
+  /** One 32-bit whole number in shared memory; not 0 once the page wants the run to stop. */
+  readonly stopFlag?: SharedArrayBuffer;
+}
+
+export type WireReply = { readonly runId: number } & (
+  | { readonly status: 'done'; readonly result: JobResults[Job['kind']] }
+  | { readonly status: 'stopped' }
+  | { readonly status: 'failed'; readonly error: WireError }
+);
+
+export interface Greeting {
+  readonly protocol: number;
+}
+
+/** From 0 to 1, how much of the run is done. */
+export type Progress = (fraction: number) => void;
+
+/** What the worker exposes. */
+export interface SolverApi {
+  /** First call of a page; `lifeline` names a lock that the worker holds for as long as it lives. */
+  hello(lifeline: string): Promise<Greeting>;
+  run(request: WireRequest, onProgress: Progress): Promise<WireReply>;
+}
+
+/**
+ * How a request ends without a result.
+ * - `invalid-input`: the solver refused the input; `fault` says where and why.
+ * - `solver-failed`: the solver threw something else, which is a fault of ours.
+ * - `superseded`: a newer request took its channel. `cancelled`: its signal was aborted. `closed`: the client was closed.
+ * - `worker-crashed`: the worker failed or went away while the request was waiting or running.
+ * - `unclonable`: the request or its reply cannot be sent between threads.
+ * - `bad-reply`: the worker answered something that is not the reply to this request.
+ * - `protocol-mismatch`: page and worker are of different releases.
+ */
+export type SolverErrorCode =
+  | WireError['code']
+  | 'superseded'
+  | 'cancelled'
+  | 'closed'
+  | 'worker-crashed'
+  | 'unclonable'
+  | 'bad-reply'
+  | 'protocol-mismatch';
+
+export type SolverStatus = {
+  readonly state: 'starting' | 'ready' | 'crashed' | 'protocol-mismatch' | 'closed';
+  /** A sentence for a person. */
+  readonly message: string;
+};
+
+const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
+
+export const isGreeting = (value: unknown): value is Greeting => isRecord(value) && typeof value.protocol === 'number';
+
+export function isReplyTo(runId: number, value: unknown): value is WireReply {
+  if (!isRecord(value) || value.runId !== runId) return false;
+  if (value.status === 'failed') return isRecord(value.error) && typeof value.error.message === 'string';
+  return value.status === 'stopped' || (value.status === 'done' && isRecord(value.result));
+}
+
+export const isInputFault = (value: unknown): value is InputFault =>
+  isRecord(value) && ['code', 'path', 'got', 'wanted'].every((key) => typeof value[key] === 'string');
+
+export type { ForceCurve, InputFault, LiftOptions, LiftResult, Project, StackInput, Theory };

@@ -1,0 +1,109 @@
+/** The worker's side of the protocol: unpacks a request, calls the solver, packs the reply. No numerics, no defaults. */
+import { type ProxyMethods, releaseProxy, transfer } from 'comlink';
+import type { SolveHooks } from '../src/solver/types.ts';
+import { buffersOf } from './buffers-of.ts';
+import { holdLifeline } from './lifeline.ts';
+import {
+  type BuildCurve,
+  type ForceCurve,
+  type ForceCurvesRequest,
+  type ForceCurvesResult,
+  isInputFault,
+  type Job,
+  type JobResults,
+  type LiftOptions,
+  type LiftResult,
+  PROTOCOL_VERSION,
+  type Progress,
+  type Project,
+  type SolverApi,
+  type StackInput,
+  type Theory,
+  type WireError,
+  type WireReply,
+  type WireRequest,
+} from './protocol.ts';
+
+/** What the worker needs of the solver: the same functions that the command line calls. */
+export interface Solver {
+  forceCurveForBuild(
+    project: Project,
+    buildId: string,
+    options: { readonly speeds_m_s: readonly number[]; readonly theory: Theory },
+    hooks: SolveHooks,
+  ): ForceCurve;
+  solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
+}
+
+export function createSolverApi(solver: Solver): SolverApi {
+  return {
+    async hello(lifeline) {
+      await holdLifeline(lifeline);
+      return { protocol: PROTOCOL_VERSION };
+    },
+    async run(request, onProgress) {
+      try {
+        const reply = answer(solver, request, onProgress);
+        return transfer(reply, [...buffersOf(reply)]);
+      } finally {
+        (onProgress as Progress & Partial<ProxyMethods>)[releaseProxy]?.();
+      }
+    },
+  };
+}
+
+function answer(solver: Solver, { runId, job, stopFlag }: WireRequest, onProgress: Progress): WireReply {
+  const flag = stopFlag && new Int32Array(stopFlag);
+  const shouldStop = () => flag !== undefined && Atomics.load(flag, 0) !== 0;
+  try {
+    const result = solve(solver, job, shouldStop, onProgress);
+    return shouldStop() ? { runId, status: 'stopped' } : { runId, status: 'done', result };
+  } catch (error) {
+    return shouldStop() ? { runId, status: 'stopped' } : { runId, status: 'failed', error: wireErrorOf(error) };
+  }
+}
+
+function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: Progress): JobResults[Job['kind']] {
+  if (job.kind === 'force-curves') return solveCurves(solver, job.request, shouldStop, onProgress);
+  const { stack, pressures_Pa, options } = job.request;
+  const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
+  return solver.solveLift(stack, pressures_Pa, options, hooks);
+}
+
+function solveCurves(
+  solver: Solver,
+  { project, buildIds, speeds_m_s, theory }: ForceCurvesRequest,
+  shouldStop: () => boolean,
+  onProgress: Progress,
+): ForceCurvesResult {
+  const curves: [string, BuildCurve][] = [];
+  for (const [index, buildId] of buildIds.entries()) {
+    if (shouldStop()) break;
+    const hooks: SolveHooks = {
+      shouldStop,
+      onProgress: (done, total) => onProgress((index + done / total) / buildIds.length),
+    };
+    curves.push([
+      buildId,
+      solveBuild(() => solver.forceCurveForBuild(project, buildId, { speeds_m_s, theory }, hooks)),
+    ]);
+  }
+  return { curves: Object.fromEntries(curves) };
+}
+
+/** One build that cannot be solved leaves the others their curves. */
+function solveBuild(solveCurve: () => ForceCurve): BuildCurve {
+  try {
+    return { status: 'solved', curve: solveCurve() };
+  } catch (error) {
+    return { status: 'failed', error: wireErrorOf(error) };
+  }
+}
+
+/** An error that carries an input fault blames the input; any other blames the solver. */
+function wireErrorOf(error: unknown): WireError {
+  if (!(error instanceof Error)) return { code: 'solver-failed', message: String(error) };
+  const { message } = error;
+  const fault = 'fault' in error ? error.fault : undefined;
+  return isInputFault(fault) ? { code: 'invalid-input', message, fault } : { code: 'solver-failed', message };
+}
