@@ -3,9 +3,7 @@
  * Every request has a run id; its reply carries the same one.
  */
 import type { Project } from '../src/model/project.ts';
-import type { ForceCurve } from '../src/solver/damper/types.ts';
-import type { LiftOptions, LiftResult, StackInput, Theory } from '../src/solver/types.ts';
-import type { InputFault } from '../src/units/fault.ts';
+import type { ForceCurve, InputFault, LiftOptions, LiftResult, StackInput, Theory } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
 export const PROTOCOL_VERSION = 1;
@@ -115,4 +113,6 @@ export function isReplyTo(runId: number, value: unknown): value is WireReply {
 export const isInputFault = (value: unknown): value is InputFault =>
   isRecord(value) && ['code', 'path', 'got', 'wanted'].every((key) => typeof value[key] === 'string');
 
-export type { ForceCurve, InputFault, LiftOptions, LiftResult, Project, StackInput, Theory };
+/** The page takes the solver's types from here, never from the solver. */
+export type * from '../src/solver/index.ts';
+export type { Project };

@@ -1,6 +1,5 @@
 /** The worker's side of the protocol: unpacks a request, calls the solver, packs the reply. No numerics, no defaults. */
 import { type ProxyMethods, releaseProxy, transfer } from 'comlink';
-import type { SolveHooks } from '../src/solver/types.ts';
 import { buffersOf } from './buffers-of.ts';
 import { holdLifeline } from './lifeline.ts';
 import {
@@ -16,6 +15,7 @@ import {
   PROTOCOL_VERSION,
   type Progress,
   type Project,
+  type SolveHooks,
   type SolverApi,
   type StackInput,
   type Theory,
