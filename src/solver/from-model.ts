@@ -2,10 +2,35 @@
  * The one adapter from the project document to solver records: millimetres and diameters become metres and radii,
  * gauge pressure becomes absolute, counts become single shims. It computes nothing else.
  */
-import type { Material, ShimRow, StackFile } from '../model/project.ts';
+import type {
+  Build,
+  Fluid,
+  Material,
+  Project,
+  ShimRow,
+  StackFile,
+  ValveBody,
+  ValvePlace,
+  Valving,
+} from '../model/project.ts';
 import { InputError } from '../units/fault.ts';
-import { metresFromMillimetres as metres, pascalsFromGigapascals } from '../units/si.ts';
-import type { ShimInput, StackInput } from './types.ts';
+import {
+  absoluteFromGauge,
+  cubicMetresFromMillilitres,
+  kelvinFromCelsius,
+  metresFromMillimetres as metres,
+  pascalsFromBars,
+  pascalsFromGigapascals,
+  squareMetresFromSquareMillimetres,
+} from '../units/si.ts';
+import { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
+import { monotubeAreas } from './damper/monotube.ts';
+import type { FluidState, ForceCurve, MonotubeInput, PortsInput, ValveInput } from './damper/types.ts';
+import { type GasCharge, gasAtStroke } from './fluid/gas.ts';
+import { oilAt } from './fluid/oil.ts';
+import { viscosityAt100 } from './fluid/viscosity-index.ts';
+import { type WaltherLaw, waltherLaw } from './fluid/walther.ts';
+import type { ShimInput, SolveHooks, StackInput } from './types.ts';
 
 /**
  * Spring steel strip where a document names no material: E = 206 GPa, nu = 0.3, the values of DIN 2093 / EN 16984
@@ -26,6 +51,111 @@ export function stackFromFile(file: StackFile): StackInput {
     ...(seat && { seat: { ...ring(seat), height_m: metres(seat.height_mm) } }),
     ...(backingPlate && { backingPlate: { gap_m: metres(backingPlate.gap_mm) } }),
   };
+}
+
+export interface BuildCurveOptions extends ForceCurveOptions {
+  readonly speeds_m_s: readonly number[];
+}
+
+/**
+ * Force curve of one build of a project, at mid-stroke and at the oil temperature of the document.
+ * @throws InputError as `damperFromProject` and `forceCurve` do; SolveStopped when the caller stops the run
+ */
+export function forceCurveForBuild(
+  project: Project,
+  buildId: string,
+  { speeds_m_s, ...options }: BuildCurveOptions,
+  hooks: SolveHooks = {},
+): ForceCurve {
+  return forceCurve(damperFromProject(project, buildId), speeds_m_s, options, hooks);
+}
+
+/**
+ * Damper of one build. The gas is taken at mid-stroke, where a force curve over speed is measured (common practice).
+ * @throws InputError `build.unknown`; of the oil laws when the fluid cannot be; `gas.volume.too-small` when the rod would
+ *   need more than the gas volume at full stroke
+ */
+export function damperFromProject(project: Project, buildId: string): MonotubeInput {
+  const { damper, fluid, gas } = project;
+  const build = findBuild(project, buildId);
+  const sizes = { boreDiameter_m: metres(damper.boreDiameter_mm), rodDiameter_m: metres(damper.rodDiameter_mm) };
+  const travel_m = metres(damper.travel_mm);
+  const charge: GasCharge = {
+    absolutePressure_Pa: absoluteFromGauge(pascalsFromBars(gas.gaugePressure_bar)),
+    volume_m3: cubicMetresFromMillilitres(gas.volume_mL),
+    polytropicExponent: gas.polytropicExponent,
+  };
+  const { rod_m2 } = monotubeAreas(sizes);
+  gasAtStroke(charge, rod_m2, travel_m);
+  const valve = (place: ValvePlace) => valveFrom(damper.valves[place], build.valves[place]);
+  const { count, diameter_mm, length_mm } = build.bleed;
+  return {
+    layout: damper.layout,
+    ...sizes,
+    travel_m,
+    sealFriction_N: damper.sealFriction_N,
+    compression: valve('pistonCompression'),
+    rebound: valve('pistonRebound'),
+    bleed: { count, diameter_m: metres(diameter_mm), length_m: metres(length_mm) },
+    fluid: fluidFrom(fluid),
+    gas: gasAtStroke(charge, rod_m2, travel_m / 2),
+  };
+}
+
+function findBuild({ builds }: Project, buildId: string): Build {
+  const build = builds.find(({ id }) => id === buildId);
+  if (build) return build;
+  const wanted = `one of ${builds.map(({ id }) => id).join(', ')}`;
+  throw new InputError({ code: 'build.unknown', path: 'builds', got: buildId, wanted });
+}
+
+function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): ValveInput {
+  return {
+    ports: portsFrom(ports),
+    stack: {
+      clampRadius_m: radius(valving.clampDiameter_mm),
+      shims: expandShims(valving.shims, valving.material),
+      pressureZone: ring(pressureZone),
+      seat: { ...ring(seat), height_m: metres(valving.seatHeight_mm) },
+      ...(valving.backingPlate && { backingPlate: { gap_m: metres(valving.backingPlate.gap_mm) } }),
+    },
+  };
+}
+
+/** A port known by its area alone counts as round: its hydraulic diameter is then the largest that the area allows. */
+function portsFrom({ count, diameter_mm, area_mm2, length_mm }: ValveBody['ports']): PortsInput {
+  const length_m = metres(length_mm);
+  if (diameter_mm !== undefined) {
+    const d = metres(diameter_mm);
+    return { count, area_m2: (Math.PI / 4) * d * d, hydraulicDiameter_m: d, length_m };
+  }
+  if (area_mm2 !== undefined) {
+    const area_m2 = squareMetresFromSquareMillimetres(area_mm2);
+    return { count, area_m2, hydraulicDiameter_m: Math.sqrt((4 * area_m2) / Math.PI), length_m };
+  }
+  throw new InputError({
+    code: 'damper.port.size',
+    path: 'damper.valves.ports',
+    got: 'neither',
+    wanted: 'either diameter_mm or area_mm2',
+  });
+}
+
+function fluidFrom({ viscosity, densityAt15_kg_m3, temperature_degC }: Fluid): FluidState {
+  return oilAt({ viscosity: lawFrom(viscosity), densityAt15_kg_m3 }, kelvinFromCelsius(temperature_degC));
+}
+
+function lawFrom(viscosity: Fluid['viscosity']): WaltherLaw {
+  const at = (temperature_degC: number, kinematicViscosity_mm2_s: number) => ({
+    temperature_K: kelvinFromCelsius(temperature_degC),
+    kinematicViscosity_mm2_s,
+  });
+  if (viscosity.kind === 'two-point') {
+    const [first, second] = viscosity.points.map((p) => at(p.temperature_degC, p.kinematicViscosity_cSt));
+    return waltherLaw(first, second);
+  }
+  const { kinematicViscosity40_cSt: U, viscosityIndex } = viscosity;
+  return waltherLaw(at(40, U), at(100, viscosityAt100(U, viscosityIndex)));
 }
 
 function expandShims(rows: readonly ShimRow[], material: Material = SPRING_STEEL): ShimInput[] {

@@ -37,7 +37,11 @@ export interface MonotubeInput {
   readonly bleed: BleedInput;
   readonly fluid: FluidState;
   /** Absolute, at the stroke position of the curve [Pa]. */
-  readonly gas: { readonly absolutePressure_Pa: number; readonly volume_m3: number; readonly polytropicExponent: number };
+  readonly gas: {
+    readonly absolutePressure_Pa: number;
+    readonly volume_m3: number;
+    readonly polytropicExponent: number;
+  };
 }
 
 /** One stack followed through rising pressure across its shims: what a drawing needs to bend it. */
@@ -70,9 +74,9 @@ export interface ForcePoint {
   readonly shimPressure_Pa: number;
   /** Opening of the working stack at its seat [m]. */
   readonly seatOpening_m: number;
-  /** Volume flow of each path [m3/s]; their sum is the displaced flow. */
+  /** Volume flow of each path [m3/s]; their sum is the displaced flow, or less where `airRelease` limits the drop. */
   readonly flows: { readonly ports_m3_s: number; readonly bleed_m3_s: number };
-  /** The lowest chamber fell to the air-release pressure and the force is limited there. */
+  /** The lowest chamber would fall below the air-release pressure; the drop and the force are limited there. */
   readonly airRelease: boolean;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;

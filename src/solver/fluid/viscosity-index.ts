@@ -18,9 +18,6 @@ import { REFERENCE_ROWS } from './viscosity-index-table.ts';
 /** Thinnest oil at 100 °C for which the index is defined [mm2/s]. */
 const THINNEST_AT_100 = REFERENCE_ROWS[0].from;
 
-/** Indices that the procedures are used for; silicones and heavily thickened oils reach about 400 (common practice). */
-const HIGHEST_INDEX = 500;
-
 /**
  * Viscosity index [-], not rounded, of an oil with U at 40 °C and Y at 100 °C [mm2/s].
  * @throws InputError `fluid.viscosity-index.thin` for Y < 2 mm2/s, `fluid.viscosity-index.not-falling` for U <= Y.
@@ -41,9 +38,7 @@ export function viscosityIndex(U: number, Y: number): number {
  * @throws InputError `fluid.viscosity-index.range`, `fluid.viscosity-index.thin` when Y would lie below 2 mm2/s.
  */
 export function viscosityAt100(U: number, index: number): number {
-  if (!(index >= 0 && index <= HIGHEST_INDEX)) {
-    throw fault('fluid.viscosity-index.range', `an index of ${index}`, `0 to ${HIGHEST_INDEX}`);
-  }
+  if (!Number.isFinite(index)) throw fault('fluid.viscosity-index.range', `an index of ${index}`, 'a finite index');
   const excess = (Y: number) => viscosityAt40(Y, index) - U;
   if (!(excess(THINNEST_AT_100) <= 0)) throw tooThin(`${U} at 40 °C with an index of ${index}`);
   const root = bracketedRoot(excess, THINNEST_AT_100, U);

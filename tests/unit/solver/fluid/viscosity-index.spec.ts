@@ -46,7 +46,7 @@ describe('viscosityAt100', () => {
 
   it('refuses oils the index does not cover', () => {
     expect(() => viscosityAt100(4, 100)).toThrow(withCode('fluid.viscosity-index.thin'));
-    expect(() => viscosityAt100(15, -20)).toThrow(withCode('fluid.viscosity-index.range'));
+    expect(() => viscosityAt100(15, 1e6)).toThrow(withCode('fluid.viscosity-index.range'));
     expect(() => viscosityAt100(15, Number.NaN)).toThrow(withCode('fluid.viscosity-index.range'));
     expect(() => viscosityAt100(Number.NaN, 100)).toThrow(withCode('fluid.viscosity-index.thin'));
   });
@@ -54,7 +54,7 @@ describe('viscosityAt100', () => {
   it('undoes viscosityIndex to within the steps of the table', () => {
     const oils = fc.record({
       Y: fc.double({ min: 2.2, max: 60, noNaN: true }),
-      index: fc.integer({ min: 5, max: 350 }),
+      index: fc.integer({ min: -100, max: 400 }),
     });
     fc.assert(
       fc.property(oils, ({ Y, index }) => {

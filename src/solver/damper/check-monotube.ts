@@ -1,0 +1,55 @@
+/** Refuses dampers that the equations cannot describe. Stacks are checked where they are solved. */
+import { InputError } from '../../units/fault.ts';
+import type { BleedInput, MonotubeInput, ValveInput } from './types.ts';
+
+/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `damper.speed.not-finite`. */
+export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number[]): void {
+  requirePositive('boreDiameter_m', damper.boreDiameter_m, 'm');
+  requirePositive('rodDiameter_m', damper.rodDiameter_m, 'm');
+  requirePositive('fluid.density_kg_m3', damper.fluid.density_kg_m3, 'kg/m3');
+  requirePositive('fluid.dynamicViscosity_Pa_s', damper.fluid.dynamicViscosity_Pa_s, 'Pa s');
+  requirePositive('gas.absolutePressure_Pa', damper.gas.absolutePressure_Pa, 'Pa');
+  requireNotNegative('sealFriction_N', damper.sealFriction_N, 'N');
+  if (!(damper.rodDiameter_m < damper.boreDiameter_m)) {
+    const wanted = `less than the bore, ${damper.boreDiameter_m}`;
+    throw fault('damper.rod.beyond-bore', 'rodDiameter_m', damper.rodDiameter_m, wanted, 'm');
+  }
+  checkValve('compression', damper.compression);
+  checkValve('rebound', damper.rebound);
+  checkBleed(damper.bleed);
+  for (const [i, v] of speeds_m_s.entries()) {
+    if (!Number.isFinite(v)) throw fault('damper.speed.not-finite', `speeds_m_s[${i}]`, v, 'a finite speed', 'm/s');
+  }
+}
+
+function checkValve(place: string, { ports, stack }: ValveInput): void {
+  requirePositive(`${place}.ports.count`, ports.count, '');
+  requirePositive(`${place}.ports.area_m2`, ports.area_m2, 'm2');
+  requirePositive(`${place}.ports.hydraulicDiameter_m`, ports.hydraulicDiameter_m, 'm');
+  requireNotNegative(`${place}.ports.length_m`, ports.length_m, 'm');
+  const face = stack.shims.at(0)?.outerRadius_m;
+  if (face !== undefined && !(face > stack.seat.innerRadius_m)) {
+    const wanted = `more than the inner radius of the seat, ${stack.seat.innerRadius_m}`;
+    throw fault('valve.shim.below-seat', `${place}.stack.shims[0].outerRadius_m`, face, wanted, 'm');
+  }
+}
+
+function checkBleed({ count, diameter_m, length_m }: BleedInput): void {
+  if (!(Number.isInteger(count) && count >= 0)) {
+    throw fault('bleed.count', 'bleed.count', count, 'a whole number of at least 0', '');
+  }
+  if (count === 0) return;
+  requirePositive('bleed.diameter_m', diameter_m, 'm');
+  requireNotNegative('bleed.length_m', length_m, 'm');
+}
+
+function requirePositive(path: string, value: number, unit: string): void {
+  if (!(value > 0 && Number.isFinite(value))) throw fault('damper.not-positive', path, value, 'more than 0', unit);
+}
+
+function requireNotNegative(path: string, value: number, unit: string): void {
+  if (!(value >= 0 && Number.isFinite(value))) throw fault('damper.negative', path, value, '0 or more', unit);
+}
+
+const fault = (code: string, path: string, got: number, wanted: string, unit: string) =>
+  new InputError({ code, path, got: String(got), wanted, ...(unit && { unit }) });

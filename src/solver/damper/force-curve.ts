@@ -1,0 +1,87 @@
+/**
+ * Force against shaft speed of a whole damper: builds the two piston valves, each with a stack table that reaches the
+ * fastest speed asked for in its direction, then reads every speed from them.
+ */
+import { InputError } from '../../units/fault.ts';
+import { closedPath } from '../restriction/closed.ts';
+import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
+import { drilledHole } from '../restriction/drilled-hole.ts';
+import type { FluidState, Restriction } from '../restriction/types.ts';
+import { solveLift } from '../stack/solve-lift.ts';
+import { stopIfAsked } from '../stopped.ts';
+import type { SolveHooks, Theory } from '../types.ts';
+import { type ExplicitValve, explicitValve } from '../valve/explicit-valve.ts';
+import type { LiftSolver } from '../valve/stack-samples.ts';
+import { checkMonotube } from './check-monotube.ts';
+import { monotubeAreas, monotubePoint } from './monotube.ts';
+import type { BleedInput, ForceCurve, MonotubeInput } from './types.ts';
+
+export interface ForceCurveOptions {
+  readonly theory: Theory;
+  /** Replaces single entries of the coefficient table. */
+  readonly coefficients?: Partial<Coefficients>;
+}
+
+/** Stages that progress counts: two stack tables, then all speeds. */
+const STAGES = 3;
+
+/**
+ * Force curve of a monotube.
+ * @param speeds_m_s  any order, positive in compression; each gives one point, converged or failed with its reason
+ * @throws InputError for a damper that cannot be (see `checkMonotube`); SolveStopped when the caller stops the run
+ */
+export function forceCurve(
+  damper: MonotubeInput,
+  speeds_m_s: readonly number[],
+  options: ForceCurveOptions,
+  hooks: SolveHooks = {},
+): ForceCurve {
+  const lift: LiftSolver = (stack, pressures_Pa) => {
+    stopIfAsked(hooks);
+    return solveLift(stack, pressures_Pa, { theory: options.theory, landPressure: 'falling' });
+  };
+  return forceCurveWith(lift, damper, speeds_m_s, options, hooks);
+}
+
+/** As `forceCurve`, with the solver of the stacks given. */
+export function forceCurveWith(
+  lift: LiftSolver,
+  damper: MonotubeInput,
+  speeds_m_s: readonly number[],
+  { theory, coefficients: replaced }: ForceCurveOptions,
+  hooks: SolveHooks = {},
+): ForceCurve {
+  checkMonotube(damper, speeds_m_s);
+  const coefficients = { ...DEFAULT_COEFFICIENTS, ...replaced };
+  const { fluid } = damper;
+  const bleed = bleedPath(damper.bleed, fluid, coefficients);
+  const { annulus_m2 } = monotubeAreas(damper);
+  const build = (place: 'compression' | 'rebound', direction: number, stage: number): ExplicitValve => {
+    stopIfAsked(hooks);
+    const fastest = Math.max(0, ...speeds_m_s.map((v) => v * direction));
+    const setting = { valve: damper[place], bleed, fluid, coefficients, theory };
+    const valve = inPlace(place, () => explicitValve(lift, setting, annulus_m2 * fastest));
+    hooks.onProgress?.(stage, STAGES);
+    return valve;
+  };
+  const valves = { compression: build('compression', 1, 1), rebound: build('rebound', -1, 2) };
+  const points = speeds_m_s.map((v) => monotubePoint(damper, valves, coefficients.airReleasePressure_Pa, v));
+  hooks.onProgress?.(STAGES, STAGES);
+  return { theory, points, stacks: { compression: valves.compression.table, rebound: valves.rebound.table } };
+}
+
+/** A refusal of the stack solver names its place in the stack; here it also names the valve. */
+function inPlace<Result>(place: string, run: () => Result): Result {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    throw new InputError({ ...error.fault, path: `${place}.stack.${error.fault.path}` });
+  }
+}
+
+function bleedPath({ count, diameter_m: d, length_m }: BleedInput, fluid: FluidState, c: Coefficients): Restriction {
+  if (count === 0) return closedPath;
+  const holes = { count, area_m2: (Math.PI / 4) * d * d, hydraulicDiameter_m: d, length_m };
+  return drilledHole(holes, fluid, c);
+}

@@ -1,0 +1,23 @@
+/** The only door to the solver. */
+
+export { InputError, type InputFault } from '../units/fault.ts';
+export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
+export type * from './damper/types.ts';
+export {
+  type BuildCurveOptions,
+  damperFromProject,
+  forceCurveForBuild,
+  SPRING_STEEL,
+  stackFromFile,
+} from './from-model.ts';
+export {
+  COEFFICIENT_TABLE,
+  type CoefficientEntry,
+  type CoefficientName,
+  type Coefficients,
+  DEFAULT_COEFFICIENTS,
+} from './restriction/coefficients.ts';
+export { solveLift } from './stack/solve-lift.ts';
+export { SolveStopped } from './stopped.ts';
+export { DEFAULT_THEORY } from './theory.ts';
+export type * from './types.ts';

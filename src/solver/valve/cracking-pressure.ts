@@ -1,0 +1,90 @@
+/**
+ * Pressure across the shims at which the face shim leaves its seat. The force on the seat falls to nothing there, nearly
+ * in a straight line, so the next guess is the zero of the line through the last two seated points; each guess is
+ * solved and replaces one end of the bracket.
+ */
+import type { ConvergedLift, LiftResult } from '../types.ts';
+import { isClosed, type StackSamples, withPressures } from './stack-samples.ts';
+
+/** Width of the bracket at which the search ends, relative to the pressure. */
+const RELATIVE_WIDTH = 2e-3;
+const MAX_SOLVES = 4;
+/** Share of the preload left on the seat at which the search ends. */
+const LAST_SHARE = 5e-3;
+/** Guesses keep this share of the bracket away from its ends. */
+const MARGIN = 1e-3;
+/** Seat force [N] that a stack lying on its seat without preload may show from rounding. */
+const NO_PRELOAD_N = 1e-6;
+
+export interface Cracking {
+  readonly samples: StackSamples;
+  /** Opening is 0 up to here [Pa]; infinite when the stack stays on its seat over the whole table. */
+  readonly pressure_Pa: number;
+}
+
+/** Adds the few points that pin the cracking pressure down. */
+export function findCracking(start: StackSamples, solve: (pressures_Pa: readonly number[]) => LiftResult): Cracking {
+  let samples = start;
+  for (let solves = 0; solves < MAX_SOLVES; solves++) {
+    const bracket = bracketOf(samples);
+    if (!bracket || isNarrow(bracket, samples.points[0].seatForce_N)) break;
+    samples = withPressures(samples, solve, [guess(samples, bracket)]);
+  }
+  const bracket = bracketOf(samples);
+  return { samples, pressure_Pa: bracket ? crackingIn(samples, bracket) : withoutBracket(samples) };
+}
+
+/** The estimate, not below the last seated point and still below the first open one. */
+function crackingIn(samples: StackSamples, bracket: Bracket): number {
+  const { low, high } = bracket;
+  return clamp(estimate(samples, bracket), low.pressure_Pa, (low.pressure_Pa + high.pressure_Pa) / 2);
+}
+
+interface Bracket {
+  readonly low: ConvergedLift;
+  readonly high: ConvergedLift;
+}
+
+/** Narrow enough in pressure, or so little seat force is left that the straight line hits the zero. */
+function isNarrow({ low, high }: Bracket, preload_N: number): boolean {
+  const width = high.pressure_Pa - low.pressure_Pa;
+  return width <= RELATIVE_WIDTH * high.pressure_Pa || low.seatForce_N <= LAST_SHARE * preload_N;
+}
+
+/** Last seated and first open point, when the stack cracks between two of them and not at once. */
+function bracketOf({ points }: StackSamples): Bracket | undefined {
+  const open = points.findIndex((point) => !isClosed(point));
+  if (open < 1 || cracksAtOnce(points[0], open)) return undefined;
+  return { low: points[open - 1], high: points[open] };
+}
+
+const cracksAtOnce = (first: ConvergedLift, open: number): boolean => open === 1 && first.seatForce_N <= NO_PRELOAD_N;
+
+const withoutBracket = ({ points }: StackSamples): number => (points.every(isClosed) ? Number.POSITIVE_INFINITY : 0);
+
+/** A point to solve next: the estimate, kept off the ends of the bracket so that every solve narrows it. */
+function guess(samples: StackSamples, bracket: Bracket): number {
+  const { low, high } = bracket;
+  const margin = MARGIN * (high.pressure_Pa - low.pressure_Pa);
+  return clamp(estimate(samples, bracket), low.pressure_Pa + margin, high.pressure_Pa - margin);
+}
+
+/** Zero of the seat force, else of the opening, else the middle of the bracket. */
+function estimate({ points }: StackSamples, { low, high }: Bracket): number {
+  const before = points.at(points.indexOf(low) - 1);
+  if (before && before.pressure_Pa < low.pressure_Pa) return zeroOfSeatForce(before, low);
+  const zero = zeroOfOpening(high, points.at(points.indexOf(high) + 1));
+  return zero > low.pressure_Pa && zero < high.pressure_Pa ? zero : (low.pressure_Pa + high.pressure_Pa) / 2;
+}
+
+const clamp = (x: number, from: number, to: number): number => Math.min(Math.max(x, from), to);
+
+function zeroOfSeatForce(a: ConvergedLift, b: ConvergedLift): number {
+  return b.pressure_Pa + (b.seatForce_N * (b.pressure_Pa - a.pressure_Pa)) / (a.seatForce_N - b.seatForce_N);
+}
+
+function zeroOfOpening(first: ConvergedLift, second: ConvergedLift | undefined): number {
+  if (!second) return Number.NaN;
+  const slope = (second.seatOpening_m - first.seatOpening_m) / (second.pressure_Pa - first.pressure_Pa);
+  return first.pressure_Pa - first.seatOpening_m / slope;
+}

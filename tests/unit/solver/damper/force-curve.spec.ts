@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { type ForceCurveOptions, forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
+import type { ForcePoint, MonotubeInput } from '../../../../src/solver/damper/types.ts';
+import { InputError } from '../../../../src/units/fault.ts';
+import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { MONOTUBE } from '../../../helpers/monotube.ts';
+
+const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
+const OPTIONS: ForceCurveOptions = { theory: 'small-deflection' };
+
+const curve = (
+  speeds: number[],
+  damper: Partial<MonotubeInput> = {},
+  stack: Partial<LinearStack> = {},
+  options = OPTIONS,
+) => forceCurveWith(linearStack({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, options);
+
+const pointAt = (
+  speed: number,
+  ...rest: [Partial<MonotubeInput>?, Partial<LinearStack>?, ForceCurveOptions?]
+): ForcePoint => {
+  const [point] = curve([speed], ...rest).points;
+  expect(point.status).toBe('converged');
+  return point as ForcePoint;
+};
+
+const relative = (got: number, wanted: number) => Math.abs(got / wanted - 1);
+
+/** Speed of the worked point of docs/theory-hydraulics.md [m/s]. */
+const WORKED_SPEED = 0.22202794942435164;
+
+describe('forceCurve', () => {
+  it('agrees with a calculation done by hand, both directions', () => {
+    // Source: own arithmetic with the printed formulas (docs/theory-hydraulics.md, worked point).
+    expect(relative(pointAt(WORKED_SPEED).force_N, 739.3146618)).toBeLessThan(1e-5);
+    expect(relative(pointAt(-WORKED_SPEED).force_N, -431.8465176)).toBeLessThan(1e-5);
+  });
+
+  it('displaces 87.65 L/min over an annulus of 1460.84 mm2 at 1 m/s, bore 46, rod 16', () => {
+    // Source: any hydraulics text, Q = (A_p - A_r) v; computed independently.
+    const { flows } = pointAt(1, {
+      boreDiameter_m: 46e-3,
+      rodDiameter_m: 16e-3,
+      gas: { ...MONOTUBE.gas, absolutePressure_Pa: 1e8 },
+    });
+    expect(relative((flows.ports_m3_s + flows.bleed_m3_s) * 60e3, 87.65)).toBeLessThan(5e-5);
+    expect(relative(flows.ports_m3_s + flows.bleed_m3_s, 1460.84e-6)).toBeLessThan(1e-5);
+  });
+
+  it('at rest pushes with the gas alone: 301.6 N at 1.5 MPa gauge on a 16 mm rod', () => {
+    // Source: (p_gas,abs - p_atm) A_rod; computed independently.
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 1.5e6 + 101325 };
+    const rest = pointAt(0, { rodDiameter_m: 16e-3, gas });
+    expect(relative(rest.force_N, 301.6)).toBeLessThan(1e-4);
+    expect(rest).toMatchObject({
+      frictionForce_N: 0,
+      pistonDrop_Pa: 0,
+      reboundPressure_Pa: rest.compressionPressure_Pa,
+    });
+  });
+
+  it('has no gas force at 0 bar gauge: the atmosphere is subtracted once', () => {
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 101325 };
+    expect(pointAt(0, { gas }).gasForce_N).toBe(0);
+  });
+
+  it('adds up: force = chamber pressures on their areas + friction', () => {
+    const [Ap, Ar] = [44e-3, 14e-3].map((d) => (Math.PI / 4) * d * d);
+    for (const v of [-1.5, -0.3, 0, 0.02, 0.4]) {
+      const p = pointAt(v);
+      const wanted = p.compressionPressure_Pa * Ap - p.reboundPressure_Pa * (Ap - Ar) - 101325 * Ar + p.frictionForce_N;
+      expect(p.force_N).toBeCloseTo(wanted, 6);
+      expect(p.force_N - p.gasForce_N - p.frictionForce_N).toBeCloseTo(p.dampingForce_N, 9);
+      expect(p.frictionForce_N).toBe(30 * Math.sign(v));
+    }
+  });
+
+  it('holds the rebound chamber at the air-release pressure and says what gas would do', () => {
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 5e5 };
+    const limited = pointAt(0.5, { gas });
+    expect(limited.airRelease).toBe(true);
+    expect(limited.reboundPressure_Pa).toBeCloseTo(101325, 3);
+    expect(limited.pistonDrop_Pa).toBeCloseTo(5e5 - 101325, 3);
+    const displaced = (Math.PI / 4) * (44e-3 ** 2 - 14e-3 ** 2) * 0.5;
+    expect(limited.flows.ports_m3_s + limited.flows.bleed_m3_s).toBeLessThan(displaced);
+    const needed = limited.gasPressureNeeded_Pa;
+    const justEnough = pointAt(0.5, { gas: { ...gas, absolutePressure_Pa: needed * (1 + 1e-9) } });
+    expect(justEnough.airRelease).toBe(false);
+    expect(justEnough.pistonDrop_Pa).toBeCloseTo(needed - 101325, 0);
+    expect(pointAt(0.5, { gas: { ...gas, absolutePressure_Pa: needed * 0.999 } }).airRelease).toBe(true);
+  });
+
+  it('starves no chamber in rebound', () => {
+    const point = pointAt(-2, { gas: { ...MONOTUBE.gas, absolutePressure_Pa: 2e5 } });
+    expect(point).toMatchObject({ airRelease: false, gasPressureNeeded_Pa: 101325 });
+  });
+
+  it('takes coefficients from outside: force falls as 1/Cd^2 where the jet decides', () => {
+    const inviscid: Partial<MonotubeInput> = {
+      fluid: { density_kg_m3: 844, dynamicViscosity_Pa_s: 1e-9 },
+      bleed: { count: 0, diameter_m: 0, length_m: 0 },
+    };
+    const plate = { compliance_m_Pa: 1, crackingPressure_Pa: 0, largestOpening_m: 1e-4 };
+    const shimPressure = (jetDischarge: number) =>
+      pointAt(-0.5, inviscid, plate, { ...OPTIONS, coefficients: { jetDischarge } }).shimPressure_Pa;
+    expect(relative(shimPressure(0.6) / shimPressure(0.8), (0.8 / 0.6) ** 2)).toBeLessThan(1e-4);
+  });
+
+  it('gives a failed point its reason and the other points their numbers', () => {
+    const { points, stacks } = curve([-0.1, 0.1, 3], {}, { failsAbove_Pa: 5e5 });
+    expect(points.map(({ status }) => status)).toEqual(['converged', 'converged', 'not-converged']);
+    expect(points[2]).toMatchObject({ shaftSpeed_m_s: 3, reason: expect.stringContaining('asked to fail') });
+    expect(points[2]).not.toHaveProperty('force_N');
+    expect(stacks.compression.failures).not.toEqual([]);
+  });
+
+  it('reports progress and stops when asked', () => {
+    const seen: [number, number][] = [];
+    forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
+    expect(seen).toEqual([
+      [1, 3],
+      [2, 3],
+      [3, 3],
+    ]);
+    const stopped = () => forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { shouldStop: () => true });
+    expect(stopped).toThrow(expect.objectContaining({ name: 'SolveStopped' }));
+  });
+
+  const withoutPorts = { ...MONOTUBE.rebound, ports: { ...MONOTUBE.rebound.ports, area_m2: 0 } };
+  const small = {
+    ...MONOTUBE.compression.stack,
+    shims: [{ ...MONOTUBE.compression.stack.shims[0], outerRadius_m: 13e-3 }],
+  };
+  it.each<[string, string, Partial<MonotubeInput>, number]>([
+    ['damper.not-positive', 'boreDiameter_m', { boreDiameter_m: -1 }, 0.1],
+    ['damper.not-positive', 'rodDiameter_m', { rodDiameter_m: Number.NaN }, 0.1],
+    ['damper.rod.beyond-bore', 'rodDiameter_m', { rodDiameter_m: 44e-3 }, 0.1],
+    ['damper.negative', 'sealFriction_N', { sealFriction_N: -5 }, 0.1],
+    ['damper.not-positive', 'gas.absolutePressure_Pa', { gas: { ...MONOTUBE.gas, absolutePressure_Pa: 0 } }, 0.1],
+    ['damper.not-positive', 'rebound.ports.area_m2', { rebound: withoutPorts }, 0.1],
+    ['bleed.count', 'bleed.count', { bleed: { ...MONOTUBE.bleed, count: 1.5 } }, 0.1],
+    ['damper.not-positive', 'bleed.diameter_m', { bleed: { ...MONOTUBE.bleed, diameter_m: 0 } }, 0.1],
+    [
+      'valve.shim.below-seat',
+      'compression.stack.shims[0].outerRadius_m',
+      { compression: { ...MONOTUBE.compression, stack: small } },
+      0.1,
+    ],
+    ['damper.speed.not-finite', 'speeds_m_s[0]', {}, Number.NaN],
+  ])('refuses with %s at %s', (code, path, damper, speed) => {
+    expect(() => curve([speed], damper)).toThrow(
+      expect.objectContaining({ fault: expect.objectContaining({ code, path }) }),
+    );
+  });
+
+  it('names the valve in a refusal of its stack', () => {
+    const refusing = () => {
+      throw new InputError({ code: 'stack.empty', path: 'shims', got: 'no shim', wanted: 'at least one shim' });
+    };
+    expect(() => forceCurveWith(refusing, MONOTUBE, [0.1], OPTIONS)).toThrow(
+      expect.objectContaining({
+        fault: expect.objectContaining({ code: 'stack.empty', path: 'compression.stack.shims' }),
+      }),
+    );
+  });
+});

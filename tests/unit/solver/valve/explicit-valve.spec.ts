@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { closedPath } from '../../../../src/solver/restriction/closed.ts';
+import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coefficients.ts';
+import { drilledHole } from '../../../../src/solver/restriction/drilled-hole.ts';
+import { explicitValve, type ValvePoint, type ValveSetting } from '../../../../src/solver/valve/explicit-valve.ts';
+import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { MONOTUBE } from '../../../helpers/monotube.ts';
+
+const { fluid, compression: valve } = MONOTUBE;
+const bleedHole = { count: 1, area_m2: Math.PI * 0.64e-6, hydraulicDiameter_m: 1.6e-3, length_m: 4.8e-3 };
+const bleed = drilledHole(bleedHole, fluid, DEFAULT_COEFFICIENTS);
+
+const SETTING: ValveSetting = { valve, bleed, fluid, coefficients: DEFAULT_COEFFICIENTS, theory: 'small-deflection' };
+const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
+
+const build = (setting: Partial<ValveSetting> = {}, stack: Partial<LinearStack> = {}, largestFlow = 1e-3) =>
+  explicitValve(linearStack({ ...STACK, ...stack }), { ...SETTING, ...setting }, largestFlow);
+
+const solvedAt = (flow: number, ...rest: Parameters<typeof build>): ValvePoint => {
+  const point = build(...rest).atFlow(flow);
+  expect(point.status).toBe('converged');
+  return point as ValvePoint;
+};
+
+describe('explicitValve', () => {
+  it('agrees with a calculation done by hand at 0.4 MPa across the shims', () => {
+    // Source: own arithmetic with the printed formulas (docs/theory-hydraulics.md, worked point): opening 0.15 mm.
+    const point = solvedAt(2.548868410331577e-4 + 4.8534957006212225e-5);
+    expect(point.shimPressure_Pa).toBeCloseTo(4e5, -1);
+    expect(point.seatOpening_m).toBeCloseTo(0.15e-3, 8);
+    expect(point.drop_Pa / 406544.3546419241).toBeCloseTo(1, 5);
+    expect(point.flows.ports_m3_s / 2.548868410331577e-4).toBeCloseTo(1, 5);
+    expect(point.flows.bleed_m3_s / 4.8534957006212225e-5).toBeCloseTo(1, 5);
+  });
+
+  it('sends everything through the bleed until the stack cracks', () => {
+    const point = solvedAt(2e-5);
+    expect(point.flows.ports_m3_s).toBe(0);
+    expect(point.seatOpening_m).toBe(0);
+    const alone = bleed.drop(2e-5) as { value: number };
+    expect(point.drop_Pa / alone.value).toBeCloseTo(1, 9);
+  });
+
+  it('needs the cracking pressure for the first drop of flow when there is no bleed', () => {
+    const { drop_Pa } = solvedAt(1e-9, { bleed: closedPath });
+    expect(drop_Pa).toBeGreaterThan(99e3);
+    expect(drop_Pa).toBeLessThan(110e3);
+  });
+
+  it('is the bleed alone when the stack cannot open', () => {
+    const point = solvedAt(1e-4, {}, { crackingPressure_Pa: 1e12 });
+    expect(point.drop_Pa / (bleed.drop(1e-4) as { value: number }).value).toBeCloseTo(1, 9);
+  });
+
+  it('is limited by its ports when the shims open wide', () => {
+    const wide = solvedAt(1e-3, { bleed: closedPath }, { compliance_m_Pa: 1e-5, crackingPressure_Pa: 0 });
+    const ports = drilledHole(valve.ports, fluid, DEFAULT_COEFFICIENTS).drop(1e-3) as { value: number };
+    expect(wide.drop_Pa / ports.value).toBeGreaterThan(1);
+    expect(wide.drop_Pa / ports.value).toBeLessThan(1.05);
+  });
+
+  it('is at rest at no flow', () => {
+    expect(solvedAt(0)).toMatchObject({ drop_Pa: 0, shimPressure_Pa: 0, flows: { ports_m3_s: 0, bleed_m3_s: 0 } });
+  });
+
+  it('gives the flows of a drop, and the drop of those flows', () => {
+    const valves = build();
+    const point = valves.atDrop(5e5) as ValvePoint;
+    expect(point.drop_Pa / 5e5).toBeCloseTo(1, 9);
+    const back = valves.atFlow(point.flows.ports_m3_s + point.flows.bleed_m3_s) as ValvePoint;
+    expect(back.drop_Pa / 5e5).toBeCloseTo(1, 9);
+  });
+
+  it('says why it has no answer beyond its table', () => {
+    expect(build({}, { failsAbove_Pa: 5e5 }).atFlow(1e-2)).toMatchObject({
+      status: 'not-converged',
+      reason: expect.stringContaining('asked to fail'),
+    });
+    expect(build({}, { failsAbove_Pa: -1 }).atFlow(0)).toMatchObject({ status: 'not-converged' });
+    expect(build().atFlow(1)).toMatchObject({ status: 'beyond-table' });
+    const tooMuch = build({ bleed: closedPath }, { compliance_m_Pa: 1e-15 }, 1).atFlow(1);
+    expect(tooMuch).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('does not pass') });
+  });
+
+  it('fails, not guesses, when a path gives no number', () => {
+    const broken = {
+      flow: () => ({ status: 'not-converged', iterations: 0, residual: 1, reason: 'x' }) as const,
+      drop: bleed.drop,
+    };
+    expect(build({ bleed: broken }).atFlow(1e-4)).toMatchObject({ status: 'not-converged' });
+  });
+
+  it('takes the land only as far as the face shim reaches', () => {
+    const narrow = { ...valve.stack, shims: [{ ...valve.stack.shims[0], outerRadius_m: 13.9e-3 }] };
+    const thick = { density_kg_m3: 844, dynamicViscosity_Pa_s: 0.5 };
+    const common = { bleed: closedPath, fluid: thick };
+    const [short, long] = [narrow, valve.stack].map(
+      (stack) => solvedAt(1e-5, { ...common, valve: { ...valve, stack } }).drop_Pa,
+    );
+    expect(short).toBeLessThan(long);
+  });
+});

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { ConvergedLift } from '../../../../src/solver/types.ts';
+import { openingTable } from '../../../../src/solver/valve/opening-table.ts';
+import { LINEAR_STACK_INPUT, type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+
+const upTo = (pressure_Pa: number) => (point: ConvergedLift) => point.pressure_Pa >= pressure_Pa;
+
+const tableOf = (law: LinearStack, enough: (point: ConvergedLift) => boolean, log: number[] = []) =>
+  openingTable(linearStack(law, log), LINEAR_STACK_INPUT, 'small-deflection', enough);
+
+const PRELOADED: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 137e3 };
+
+describe('openingTable', () => {
+  it('finds the cracking pressure and stays on the seat below it', () => {
+    const { crackingPressure_Pa, opening } = tableOf(PRELOADED, upTo(1e6));
+    expect(crackingPressure_Pa / 137e3).toBeCloseTo(1, 6);
+    expect(opening(136.9e3)).toBe(0);
+    expect(opening(140e3)).toBeGreaterThan(0);
+  });
+
+  it('opens at once without preload, and at rest where the seat lies below the shim', () => {
+    const free = tableOf({ compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 0 }, upTo(1e6));
+    expect(free.crackingPressure_Pa).toBe(0);
+    expect(free.opening(1e3)).toBeCloseTo(0.5e-6, 12);
+    const clear = tableOf({ compliance_m_Pa: 0.5e-9, crackingPressure_Pa: -50e3 }, upTo(1e6));
+    expect(clear.opening(0)).toBeCloseTo(25e-6, 12);
+  });
+
+  it('never opens a stack that stays on its seat to the end', () => {
+    const rigid = tableOf({ compliance_m_Pa: 1e-9, crackingPressure_Pa: 1e12 }, () => false);
+    expect(rigid.crackingPressure_Pa).toBe(Number.POSITIVE_INFINITY);
+    expect(rigid.opening(3e7)).toBe(0);
+    expect(rigid.end).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('3.000e+7 Pa') });
+  });
+
+  it('follows the law between its points, through the backing plate too', () => {
+    const law = { ...PRELOADED, largestOpening_m: 0.3e-3 };
+    const { opening } = tableOf(law, upTo(3e6));
+    for (let p = 0; p <= 3e6; p += 5e3) {
+      const wanted = Math.min(0.5e-9 * Math.max(p - 137e3, 0), 0.3e-3);
+      expect(Math.abs(opening(p) - wanted)).toBeLessThan(0.02 * 0.3e-3);
+    }
+  });
+
+  it('costs at most 16 points and few solves beside them', () => {
+    const log: number[] = [];
+    const { table } = tableOf({ ...PRELOADED, largestOpening_m: 0.3e-3 }, upTo(3e6), log);
+    expect(table.points.length).toBeLessThanOrEqual(16);
+    expect(log.length).toBeLessThanOrEqual(18);
+    expect(new Set(log).size).toBe(log.length);
+  });
+
+  it('ends before a pressure that does not solve, keeps the failure and says why', () => {
+    const { table, end } = tableOf({ ...PRELOADED, failsAbove_Pa: 2.2e6 }, upTo(2.5e6));
+    expect(end).toMatchObject({ status: 'not-converged', reason: expect.stringContaining('asked to fail') });
+    expect(table.failures[0]).toMatchObject({ status: 'not-converged', reason: 'asked to fail' });
+    expect(table.pressure_Pa.at(-1)).toBeGreaterThan(1.5e6);
+    expect(table.pressure_Pa.at(-1)).toBeLessThanOrEqual(2.2e6);
+  });
+
+  it('reaches a flow that lies just below a failure', () => {
+    const { end, table } = tableOf({ ...PRELOADED, failsAbove_Pa: 2.2e6 }, upTo(1.6e6));
+    expect(end.status).toBe('reached');
+    expect(table.failures).toEqual([]);
+  });
+
+  it('is empty when not even rest solves', () => {
+    const { table, end } = tableOf({ ...PRELOADED, failsAbove_Pa: -1 }, upTo(1e6));
+    expect(table.points).toEqual([]);
+    expect(end.status).toBe('not-converged');
+  });
+
+  it('ends where the face shim bends beyond what a thin plate can', () => {
+    const huge: ConvergedLift[] = [];
+    const solve = linearStack(PRELOADED);
+    const lifting = (stack: typeof LINEAR_STACK_INPUT, pressures: readonly number[]) => {
+      const { theory, points } = solve(stack, pressures);
+      const lifted = points.map((point) => ({ ...(point as ConvergedLift), faceEdgeLift_m: 5e-9 * point.pressure_Pa }));
+      huge.push(...lifted);
+      return { theory, points: lifted };
+    };
+    const { end, table } = openingTable(
+      (stack, pressures) => lifting(stack as typeof LINEAR_STACK_INPUT, pressures),
+      LINEAR_STACK_INPUT,
+      'small-deflection',
+      () => false,
+    );
+    expect(end).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('free width') });
+    expect(table.pressure_Pa.at(-1)).toBeLessThan(3e6);
+  });
+
+  it('rises wherever the stack rises', () => {
+    const laws = fc.record({
+      compliance_m_Pa: fc.double({ min: 1e-11, max: 5e-9, noNaN: true }),
+      crackingPressure_Pa: fc.double({ min: 0, max: 5e6, noNaN: true }),
+      largestOpening_m: fc.double({ min: 1e-5, max: 1e-2, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(laws, (law) => {
+        const { opening, table } = tableOf(law, upTo(1e7));
+        const top = table.pressure_Pa.at(-1) as number;
+        const curve = Array.from({ length: 300 }, (_, i) => opening((top * i) / 299));
+        for (let i = 1; i < curve.length; i++) expect(curve[i]).toBeGreaterThanOrEqual(curve[i - 1] - 1e-15);
+        expect(curve[299]).toBeCloseTo(
+          Math.min(law.compliance_m_Pa * (top - law.crackingPressure_Pa), law.largestOpening_m),
+          12,
+        );
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
