@@ -1,0 +1,190 @@
+/** Laws that hold for every monotube, whatever its sizes. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { forceCurveWith } from '../../src/solver/damper/force-curve.ts';
+import type { ForcePoint, MonotubeInput, ValveInput } from '../../src/solver/damper/types.ts';
+import { type LinearStack, linearStack } from '../helpers/linear-stack.ts';
+import { MONOTUBE } from '../helpers/monotube.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+const anyPorts: fc.Arbitrary<ValveInput> = fc
+  .record({ count: fc.integer({ min: 1, max: 8 }), d: between(2e-3, 8e-3), length_m: between(0, 30e-3) })
+  .map(({ count, d, length_m }) => ({
+    ...MONOTUBE.compression,
+    ports: { count, area_m2: (Math.PI / 4) * d * d, hydraulicDiameter_m: d, length_m },
+  }));
+
+const anyDamper: fc.Arbitrary<MonotubeInput> = fc
+  .record({
+    bore: between(20e-3, 60e-3),
+    rodShare: between(0.15, 0.7),
+    sealFriction_N: between(0, 100),
+    compression: anyPorts,
+    rebound: anyPorts,
+    bleed: fc.record({
+      count: fc.integer({ min: 0, max: 4 }),
+      diameter_m: between(0.5e-3, 3e-3),
+      length_m: between(0, 20e-3),
+    }),
+    fluid: fc.record({ density_kg_m3: between(780, 900), dynamicViscosity_Pa_s: between(2e-3, 0.3) }),
+    absolutePressure_Pa: between(2e5, 4e6),
+  })
+  .map(({ bore, rodShare, absolutePressure_Pa, ...rest }) => ({
+    ...rest,
+    layout: 'monotube',
+    boreDiameter_m: bore,
+    rodDiameter_m: rodShare * bore,
+    travel_m: 60e-3,
+    gas: { absolutePressure_Pa, volume_m3: 60e-6, polytropicExponent: 1.2 },
+  }));
+
+const anyStack: fc.Arbitrary<LinearStack> = fc.record({
+  compliance_m_Pa: between(5e-11, 5e-9),
+  crackingPressure_Pa: between(0, 1e6),
+  largestOpening_m: between(0.1e-3, 2e-3),
+});
+
+const SPEEDS = [-1.5, -0.7, -0.3, -0.1, -0.03, -0.001, 0, 0.001, 0.03, 0.1, 0.3, 0.7, 1.5];
+
+function solve(damper: MonotubeInput, stack: LinearStack, speeds: readonly number[] = SPEEDS): ForcePoint[] {
+  const { points } = forceCurveWith(linearStack(stack), damper, speeds, { theory: 'small-deflection' });
+  return points.filter((point) => point.status === 'converged');
+}
+
+const annulus = ({ boreDiameter_m: b, rodDiameter_m: r }: MonotubeInput) => (Math.PI / 4) * (b * b - r * r);
+
+/** Runs a law over many dampers; at least one point of each must have solved. */
+const holds = (law: (points: ForcePoint[], damper: MonotubeInput, stack: LinearStack) => void) =>
+  fc.assert(
+    fc.property(anyDamper, anyStack, (damper, stack) => {
+      const points = solve(damper, stack);
+      expect(points.length).toBeGreaterThan(2);
+      law(points, damper, stack);
+    }),
+  );
+
+describe('every monotube', () => {
+  it('conserves volume: the paths carry what the piston displaces, less only where air is released', () => {
+    holds((points, damper) => {
+      for (const { flows, shaftSpeed_m_s: v, airRelease } of points) {
+        const displaced = annulus(damper) * Math.abs(v);
+        const carried = flows.ports_m3_s + flows.bleed_m3_s;
+        if (airRelease) expect(carried).toBeLessThanOrEqual(displaced * (1 + 1e-9));
+        else expect(Math.abs(carried - displaced)).toBeLessThanOrEqual(1e-9 * displaced);
+      }
+    });
+  });
+
+  it('pushes back harder the faster it moves', () => {
+    holds((points) => {
+      for (let i = 1; i < points.length; i++) {
+        const [slow, fast] = [points[i - 1], points[i]];
+        const limited = slow.airRelease && fast.airRelease;
+        const least = limited ? -1e-6 : 0;
+        expect(fast.dampingForce_N - slow.dampingForce_N).toBeGreaterThanOrEqual(least);
+        expect(fast.force_N - slow.force_N).toBeGreaterThanOrEqual(least);
+      }
+    });
+  });
+
+  it('never gives energy back: damping and friction work against the motion', () => {
+    holds((points) => {
+      for (const { shaftSpeed_m_s: v, dampingForce_N, frictionForce_N } of points) {
+        expect(dampingForce_N * v).toBeGreaterThanOrEqual(0);
+        expect(frictionForce_N * v).toBeGreaterThanOrEqual(0);
+      }
+    });
+  });
+
+  it('pushes with the gas alone at rest', () => {
+    holds((points, damper) => {
+      const rest = points.find(({ shaftSpeed_m_s }) => shaftSpeed_m_s === 0);
+      const rod = (Math.PI / 4) * damper.rodDiameter_m ** 2;
+      expect(rest?.force_N).toBeCloseTo((damper.gas.absolutePressure_Pa - 101325) * rod, 9);
+    });
+  });
+
+  it('keeps every chamber at or above the air-release pressure', () => {
+    holds((points) => {
+      for (const p of points) {
+        expect(Math.min(p.compressionPressure_Pa, p.reboundPressure_Pa)).toBeGreaterThan(101325 * (1 - 1e-9));
+      }
+    });
+  });
+
+  it('with one valve in both directions damps alike in both', () => {
+    fc.assert(
+      fc.property(anyDamper, anyStack, between(1e-3, 1), (damper, stack, v) => {
+        const both = { ...damper, rebound: damper.compression, gas: { ...damper.gas, absolutePressure_Pa: 1e9 } };
+        const points = solve(both, stack, [v, -v]);
+        fc.pre(points.length === 2);
+        expect(points[1].dampingForce_N / points[0].dampingForce_N).toBeCloseTo(-1, 9);
+      }),
+    );
+  });
+
+  it('loses no more pressure with more bleed, and none of its flow goes astray without any', () => {
+    fc.assert(
+      fc.property(anyDamper, anyStack, between(1e-3, 1), (damper, stack, v) => {
+        const withBleed = (count: number) => ({ ...damper, bleed: { ...damper.bleed, count } });
+        const [none, one, two] = [0, 1, 2].map((n) => solve(withBleed(n), stack, [-v])[0]);
+        fc.pre(none !== undefined && one !== undefined && two !== undefined);
+        expect(none.flows.bleed_m3_s).toBe(0);
+        expect(one.pistonDrop_Pa).toBeLessThanOrEqual(none.pistonDrop_Pa * (1 + 1e-9));
+        expect(two.pistonDrop_Pa).toBeLessThanOrEqual(one.pistonDrop_Pa * (1 + 1e-9));
+      }),
+    );
+  });
+});
+
+/** Energy over one sine cycle x = X sin wt, by the midpoint rule (spectrally exact for the smooth part) [J]. */
+function energyPerCycle(damper: MonotubeInput, X: number, w: number, force: (point: ForcePoint) => number): number {
+  const steps = 4096;
+  const speeds = Array.from({ length: steps }, (_, i) => X * w * Math.cos((2 * Math.PI * (i + 0.5)) / steps));
+  const rigid: LinearStack = { compliance_m_Pa: 1e-9, crackingPressure_Pa: 1e12 };
+  const points = solve(damper, rigid, speeds);
+  expect(points.length).toBe(steps);
+  const dt = (2 * Math.PI) / w / steps;
+  return points.reduce((sum, point) => sum + force(point) * point.shaftSpeed_m_s * dt, 0);
+}
+
+describe('a damper whose stacks never open, on a sine stroke', () => {
+  const X = 0.02;
+  const w = 2 * Math.PI * 5;
+  const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 1e8 };
+
+  it('with a sharp hole and thin oil takes (8/3) c2 w^2 X^3', () => {
+    // Source: any vibration text, quadratic damping; c2 = rho A^3 / (2 (Cd A_hole)^2) with Cd = pi/(pi+2).
+    const damper: MonotubeInput = {
+      ...MONOTUBE,
+      gas,
+      bleed: { count: 1, diameter_m: 3e-3, length_m: 0.1e-3 },
+      fluid: { density_kg_m3: 844, dynamicViscosity_Pa_s: 1e-9 },
+    };
+    const c2 = (844 * annulus(damper) ** 3) / (2 * ((Math.PI / (Math.PI + 2)) * (Math.PI / 4) * 9e-6) ** 2);
+    const energy = energyPerCycle(damper, X, w, ({ dampingForce_N }) => dampingForce_N);
+    expect(Math.abs(energy / ((8 / 3) * c2 * w ** 2 * X ** 3) - 1)).toBeLessThan(1e-5);
+  });
+
+  it('with syrup takes pi c w X^2', () => {
+    // Source: any vibration text, linear damping; c = 24 mu A^2 / d^3 (Sampson).
+    const damper: MonotubeInput = {
+      ...MONOTUBE,
+      gas: { ...gas, absolutePressure_Pa: 1e10 },
+      bleed: { count: 1, diameter_m: 6e-3, length_m: 0.1e-3 },
+      fluid: { density_kg_m3: 1e-5, dynamicViscosity_Pa_s: 0.5 },
+    };
+    const c = (24 * 0.5 * annulus(damper) ** 2) / 6e-3 ** 3;
+    const energy = energyPerCycle(damper, X, w, ({ dampingForce_N }) => dampingForce_N);
+    expect(Math.abs(energy / (Math.PI * c * w * X ** 2) - 1)).toBeLessThan(1e-5);
+  });
+
+  it('takes 4 F X by its seal friction, and nothing by its gas', () => {
+    // Source: any vibration text, Coulomb friction.
+    const damper = { ...MONOTUBE, gas, bleed: { count: 4, diameter_m: 3e-3, length_m: 5e-3 } };
+    const friction = energyPerCycle(damper, X, w, ({ frictionForce_N }) => frictionForce_N);
+    expect(Math.abs(friction / (4 * 30 * X) - 1)).toBeLessThan(1e-5);
+    expect(Math.abs(energyPerCycle(damper, X, w, ({ gasForce_N }) => gasForce_N))).toBeLessThan(1e-6);
+  });
+});
