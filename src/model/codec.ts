@@ -7,6 +7,10 @@ import { child, describe } from './place.ts';
 import type { Project, StackFile } from './project.ts';
 import { PROJECT_FORMAT } from './project-schema.ts';
 import { STACK_FORMAT } from './stack-schema.ts';
+
+export { MAX_CHARACTERS } from './json-text.ts';
+export type { Checked } from './validate.ts';
+
 import { type Checked, refused, validateProject, validateStackFile } from './validate.ts';
 
 interface Format<Document> {

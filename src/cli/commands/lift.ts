@@ -1,0 +1,108 @@
+/** `shimwright lift`: lift and stress of one stack at a list of pressures. */
+import { decodeStackFile } from '../../model/codec.ts';
+import {
+  type ConvergedLift,
+  DEFAULT_THEORY,
+  type LiftPoint,
+  solveLift,
+  stackFromFile,
+  type Theory,
+} from '../../solver/index.ts';
+import { fromSI } from '../../units/convert.ts';
+import { pascalsFromMegapascals } from '../../units/si.ts';
+import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
+import { readDocument } from '../input.ts';
+import { numberList } from '../number-list.ts';
+import { csv } from '../render/csv.ts';
+import { json } from '../render/json.ts';
+import { type Cell, textTable } from '../render/text-table.ts';
+
+export const PRESSURES = 'pressures-MPa';
+
+const mm = (length_m: number): number => fromSI(length_m, 'length', 'mm');
+const MPa = (stress_Pa: number): number => fromSI(stress_Pa, 'stress', 'MPa');
+
+/** One point as the JSON has it: where the solve failed, every number but the pressure is null. */
+interface Row {
+  readonly pressure_MPa: number;
+  readonly status: string;
+  readonly faceEdgeLift_mm: number | null;
+  readonly zoneEdgeLift_mm: number | null;
+  readonly seatOpening_mm: number | null;
+  readonly shimEdgeLift_mm: readonly number[] | null;
+  readonly shimStress_MPa: readonly number[] | null;
+  readonly shimClampStress_MPa: readonly number[] | null;
+}
+
+function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
+  return {
+    faceEdgeLift_mm: mm(point.faceEdgeLift_m),
+    zoneEdgeLift_mm: mm(point.zoneEdgeLift_m),
+    seatOpening_mm: mm(point.seatOpening_m),
+    shimEdgeLift_mm: point.shimEdgeLift_m.map(mm),
+    shimStress_MPa: point.shimStress_Pa.map(MPa),
+    shimClampStress_MPa: point.shimClampStress_Pa.map(MPa),
+  };
+}
+
+const NO_NUMBERS: ReturnType<typeof numbersOf> = {
+  faceEdgeLift_mm: null,
+  zoneEdgeLift_mm: null,
+  seatOpening_mm: null,
+  shimEdgeLift_mm: null,
+  shimStress_MPa: null,
+  shimClampStress_MPa: null,
+};
+
+/** @param pressure_MPa as it was asked for, so that the echo is exact */
+export function liftRow(point: LiftPoint, pressure_MPa: number): Row {
+  const head = { pressure_MPa, status: point.status };
+  return point.status === 'converged' ? { ...head, ...numbersOf(point) } : { ...head, ...NO_NUMBERS };
+}
+
+function asText(rows: readonly Row[]): string {
+  const header = ['pressure MPa', 'status', 'face edge mm', 'zone edge mm', 'seat opening mm', 'stress MPa', 'in shim'];
+  const cells = rows.map((row): Cell[] => {
+    const stress = row.shimStress_MPa && Math.max(...row.shimStress_MPa);
+    const shim = stress === null ? null : (row.shimStress_MPa?.indexOf(stress) ?? 0) + 1;
+    const { pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm } = row;
+    return [pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm, stress, shim];
+  });
+  return textTable(header, cells);
+}
+
+const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
+const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
+
+/** Lists become one column a shim: `shimStress_MPa[0]`. */
+function asCsv(rows: readonly Row[], shimCount: number): string {
+  const shims = Array.from({ length: shimCount }, (_, index) => index);
+  const header = [...NUMBERS, ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`))];
+  const cells = rows.map((row) => [
+    ...NUMBERS.map((key) => row[key]),
+    ...LISTS.flatMap((list) => shims.map((shim) => row[list]?.[shim] ?? null)),
+  ]);
+  return csv(header, cells);
+}
+
+export const theoryOf = (values: Values): Theory => (values.get('theory') as Theory | undefined) ?? DEFAULT_THEORY;
+
+export async function lift({ file, values }: Request): Promise<Outcome> {
+  const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0 });
+  const stack = stackFromFile(await readDocument(file, decodeStackFile));
+  const { theory, points } = solveLift(stack, pressures_MPa.map(pascalsFromMegapascals), { theory: theoryOf(values) });
+  const rows = points.map((point, index) => liftRow(point, pressures_MPa[index]));
+  return {
+    exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
+    result: render(rows, theory, stack.shims.length, values),
+    talk: points.flatMap((point, index) => failureTalk(point, pressures_MPa[index])),
+  };
+}
+
+function render(rows: readonly Row[], theory: Theory, shimCount: number, values: Values): string {
+  if (values.has('json')) return json({ format: 'shimwright/lift', version: 1, theory, points: rows });
+  return values.has('csv') ? asCsv(rows, shimCount) : asText(rows);
+}
+
+const failureTalk = (point: LiftPoint, pressure_MPa: number): string[] =>
+  point.status === 'converged' ? [] : [`at ${pressure_MPa} MPa: ${point.status}: ${point.reason}`];

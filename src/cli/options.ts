@@ -1,0 +1,69 @@
+/** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
+import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
+import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
+import { check } from './commands/check.ts';
+import { force, SPEEDS } from './commands/force.ts';
+import { lift, PRESSURES } from './commands/lift.ts';
+
+const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
+const THEORY: Option = {
+  name: 'theory',
+  value: 'NAME',
+  choices: THEORIES,
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise`,
+};
+const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
+const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };
+
+export const COMMANDS: readonly Command[] = [
+  {
+    name: 'lift',
+    input: 'FILE',
+    summary: 'lift and stress of the stack in a stack file, at each pressure',
+    options: [
+      {
+        name: PRESSURES,
+        value: 'LIST',
+        required: true,
+        help: 'pressures on the pressure zone in MPa, such as 0.1,0.2',
+      },
+      THEORY,
+      JSON_OUTPUT,
+      CSV_OUTPUT,
+    ],
+    oneOf: ['json', 'csv'],
+    run: lift,
+  },
+  {
+    name: 'force',
+    input: 'PROJECT',
+    summary: 'force of one build of a project, at each shaft speed',
+    options: [
+      {
+        name: SPEEDS,
+        value: 'LIST',
+        required: true,
+        help: 'shaft speeds in m/s, below 0 in rebound, such as -0.5,0.1,0.5',
+      },
+      { name: 'build', value: 'NAME', help: 'id or name of the build; the baseline unless said otherwise' },
+      THEORY,
+      JSON_OUTPUT,
+      CSV_OUTPUT,
+    ],
+    oneOf: ['json', 'csv'],
+    run: force,
+  },
+  {
+    name: 'check',
+    input: 'FILE',
+    summary: 'whether a project or a stack file holds, and every fault if not',
+    options: [{ name: 'json', help: 'print the report as JSON' }],
+    run: check,
+  },
+];
+
+export const EXIT_MEANINGS: readonly (readonly [ExitCode, string])[] = [
+  [EXIT.done, 'done'],
+  [EXIT.failed, 'failed: at least one point did not solve; its status says why'],
+  [EXIT.misuse, 'misuse: the command line or the input file is wrong'],
+];
