@@ -1,0 +1,55 @@
+/** A page of the bench for one test. Whatever goes wrong in the page fails the test, whether the test looks there or not. */
+import { type BrowserContextOptions, type ConsoleMessage, chromium, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+export interface PageOptions extends BrowserContextOptions {
+  /** Opened before the test begins; `undefined` leaves the page empty. */
+  readonly path?: string;
+  /** Console messages that the test means to cause. */
+  readonly expected?: readonly RegExp[];
+}
+
+/** The address of the bench, ending in a slash. */
+export const benchAddress = (): string => inject('benchAddress');
+
+/**
+ * Opens the bench in a fresh browser context (no storage of an earlier test) and closes it afterwards.
+ * Fails on a console error or warning, an uncaught error, a failed or refused request, or a request to another address.
+ */
+export async function withPage<T>(test: (page: Page) => Promise<T>, options: PageOptions = {}): Promise<T> {
+  const { path = '', expected = [], ...contextOptions } = options;
+  const browser = await chromium.connect(inject('browserAddress'));
+  try {
+    const context = await browser.newContext(contextOptions);
+    const page = await context.newPage();
+    const problems = watch(page);
+    await page.goto(benchAddress() + path);
+    const result = await test(page);
+    // One more question to the page: what it said before is here once it has answered.
+    await page.evaluate(() => undefined);
+    const unexpected = problems.filter((problem) => !expected.some((pattern) => pattern.test(problem)));
+    if (unexpected.length > 0) throw new Error(`The page complained:\n${unexpected.join('\n')}`);
+    return result;
+  } finally {
+    await browser.close();
+  }
+}
+
+function watch(page: Page): string[] {
+  const problems: string[] = [];
+  const report = (problem: string) => problems.push(problem);
+  page.on('console', (message) => isTrouble(message) && report(`console ${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => report(`uncaught: ${error.stack ?? error.message}`));
+  page.on('requestfailed', (request) => report(`failed: ${request.url()} ${request.failure()?.errorText ?? ''}`));
+  page.on('response', (response) => {
+    if (response.status() >= 400) report(`refused: ${response.url()} ${response.status()}`);
+  });
+  page.on('request', (request) => {
+    if (isElsewhere(request.url())) report(`asked elsewhere: ${request.url()}`);
+  });
+  return problems;
+}
+
+const isTrouble = (message: ConsoleMessage): boolean => ['error', 'warning'].includes(message.type());
+
+const isElsewhere = (url: string): boolean => /^(https?|wss?):/.test(url) && !url.startsWith(benchAddress());
