@@ -1,0 +1,93 @@
+/**
+ * One thin annular plate on a radial mesh: its unknowns, its rigidities and the storage that its solves reuse.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | D | N·m | bending rigidity E t³ / 12 (1 - ν²), summed over merged shims |
+ * | C | N/m | stretching rigidity E t / (1 - ν²), summed likewise |
+ * | nu | - | Poisson's ratio |
+ * | d | - | unknowns a node: 2 (w, w′) for small deflection, 4 (w, w′, u, u′) for large |
+ * | x | m, - | the unknowns, node by node |
+ * | f | N, N·m | generalised internal force dE/dx |
+ *
+ * A merged plate of shims with equal rim and equal ν has ΣD and ΣC: they share w, and the in-plane equilibrium of u
+ * does not contain the thickness, so they share u as well.
+ */
+import type { Theory } from '../types.ts';
+import { bendingElementMatrices, membraneElementMatrices } from './element-matrices.ts';
+import type { HermiteTables } from './hermite-tables.ts';
+import { GAUSS_POINTS } from './hermite-tables.ts';
+
+export interface Plate {
+  readonly tables: HermiteTables;
+  readonly theory: Theory;
+  /** Nodes that the plate reaches; its elements are the first nodes - 1 of the mesh. */
+  readonly nodes: number;
+  readonly d: 2 | 4;
+  /** Unknowns in all, nodes d. */
+  readonly size: number;
+  /** Half bandwidth, 2 d - 1. */
+  readonly b: number;
+  readonly D: number;
+  readonly C: number;
+  readonly nu: number;
+  /** Indices of the unknowns that an edge holds at nothing. */
+  readonly fixed: Int32Array;
+  /** Slope of the unloaded mid-surface at the Gauss points (coned or dished shims) [-]. */
+  readonly initialSlope: Float64Array;
+  /** D times the unit bending matrices and C times the unit membrane ones, 16 an element. */
+  readonly bending: Float64Array;
+  readonly membrane: Float64Array;
+  readonly x: Float64Array;
+  /** Generalised force of a unit pressure on the plate's part of the load. */
+  readonly unitLoad: Float64Array;
+  readonly internal: Float64Array;
+  /** Lower band of the tangent, then its factor. */
+  readonly band: Float64Array;
+}
+
+export interface PlateDescription {
+  readonly nodes: number;
+  readonly D: number;
+  readonly C: number;
+  readonly nu: number;
+  readonly fixed: readonly number[];
+  readonly initialSlope?: Float64Array;
+}
+
+/** Unknowns a node has under a theory. */
+export function unknownsPerNode(theory: Theory): 2 | 4 {
+  return theory === 'large-deflection' ? 4 : 2;
+}
+
+/** What an inner clamp holds at node 0: w and w′, and under large deflection u. */
+export function clampedInnerEdge(theory: Theory): number[] {
+  return theory === 'large-deflection' ? [0, 1, 2] : [0, 1];
+}
+
+export function createPlate(tables: HermiteTables, theory: Theory, description: PlateDescription): Plate {
+  const { nodes, D, C, nu } = description;
+  const d = unknownsPerNode(theory);
+  const size = nodes * d;
+  const b = 2 * d - 1;
+  const elements = nodes - 1;
+  return {
+    tables,
+    theory,
+    nodes,
+    d,
+    size,
+    b,
+    D,
+    C,
+    nu,
+    fixed: Int32Array.from(description.fixed),
+    initialSlope: description.initialSlope ?? new Float64Array(elements * GAUSS_POINTS),
+    bending: bendingElementMatrices(tables, elements, nu).map((k) => k * D),
+    membrane: d === 4 ? membraneElementMatrices(tables, elements, nu).map((k) => k * C) : new Float64Array(0),
+    x: new Float64Array(size),
+    unitLoad: new Float64Array(size),
+    internal: new Float64Array(size),
+    band: new Float64Array(size * (b + 1)),
+  };
+}

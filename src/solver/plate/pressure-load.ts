@@ -1,0 +1,45 @@
+/**
+ * Generalised forces of a pressure on a ring of a plate.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | r1, r2, r3 | m | inner edge of the zone, outer edge, edge where the pressure has fallen to nothing |
+ * | p | - | pressure as a share of the zone's: 1 from r1 to r2, then ln(r3/r)/ln(r3/r2) |
+ *
+ * The fall is that of creeping flow between parallel discs; source: Bird, Stewart & Lightfoot, Transport Phenomena
+ * (radial flow between discs). Element edges must lie on r1, r2 and r3.
+ */
+import { GAUSS_POINTS, type HermiteTables } from './hermite-tables.ts';
+
+export interface PressureRing {
+  readonly inner_m: number;
+  readonly outer_m: number;
+  /** Where the pressure has fallen to nothing; equal to `outer_m` when it ends at once. */
+  readonly end_m: number;
+}
+
+/**
+ * Adds ∫ p φ dA of one element to the load of a plate.
+ * @param load generalised force of unit pressure, d unknowns a node, added to [m², m³]
+ */
+export function addElementPressure(
+  t: HermiteTables,
+  ring: PressureRing,
+  e: number,
+  d: number,
+  load: Float64Array,
+): void {
+  for (let q = e * GAUSS_POINTS; q < (e + 1) * GAUSS_POINTS; q++) {
+    const weight = t.rw[q] * pressureShare(ring, 1 / t.rinv[q]);
+    load[e * d] += weight * t.d0[q * 4];
+    load[e * d + 1] += weight * t.d0[q * 4 + 1];
+    load[(e + 1) * d] += weight * t.d0[q * 4 + 2];
+    load[(e + 1) * d + 1] += weight * t.d0[q * 4 + 3];
+  }
+}
+
+/** Pressure at radius r as a share of the pressure of the zone. */
+export function pressureShare({ inner_m, outer_m, end_m }: PressureRing, r: number): number {
+  if (r < inner_m || r > end_m) return 0;
+  return r <= outer_m ? 1 : Math.log(end_m / r) / Math.log(end_m / outer_m);
+}

@@ -1,0 +1,62 @@
+/**
+ * Radial surface stress of a plate: at the clamp from its reactions, elsewhere from the curvature of the elements.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | k | 1/m | w″ + ν w′/r; a shim of thickness t bends to the stress E t k / 2 (1 - ν²) at its surfaces |
+ * | e | - | er + ν et; its membrane stress is E e / (1 - ν²), the same in all shims of a plate |
+ * | Mr, Nr | N, N/m | radial moment and membrane force a unit length |
+ *
+ * At the clamp the reactions of the held unknowns give 2π r Mr and 2π r Nr with the accuracy of the energy, a better
+ * one than that of the derivatives; source: Hughes, The Finite Element Method, 2000, section 2.12 (consistent fluxes).
+ */
+import { membraneStrains } from './assemble.ts';
+import { GAUSS_POINTS, hermiteShapes } from './hermite-tables.ts';
+import type { Plate } from './plate.ts';
+
+export interface RadialStrain {
+  readonly k: number;
+  readonly e: number;
+}
+
+/** Curvature and membrane measure at the clamp edge, from the reactions of `plate.internal` less pressure p. */
+export function clampStrain(plate: Plate, p: number): RadialStrain {
+  const { internal, unitLoad, tables, D, C, d } = plate;
+  const circumference = 2 * Math.PI * tables.radius_m[0];
+  const Mr = -(internal[1] - p * unitLoad[1]) / circumference;
+  const Nr = d === 4 ? -internal[2] / circumference : 0;
+  return { k: Mr / D, e: Nr / C };
+}
+
+const second = new Float64Array(4);
+const first = new Float64Array(4);
+
+/** Curvature at both ends of every element, with the membrane measure of its nearest Gauss point. */
+export function elementStrains(plate: Plate): RadialStrain[] {
+  const { x, d, nu, tables } = plate;
+  const { radius_m } = tables;
+  const at = d === 4 ? [0, 1, 4, 5] : [0, 1, 2, 3];
+  const strains: RadialStrain[] = [];
+  for (let e = 0; e < plate.nodes - 1; e++) {
+    const h = radius_m[e + 1] - radius_m[e];
+    for (const end of [0, 1] as const) {
+      hermiteShapes(end, h, 2, second);
+      hermiteShapes(end, h, 1, first);
+      let k = 0;
+      for (let i = 0; i < 4; i++) k += (second[i] + (nu * first[i]) / radius_m[e + end]) * x[e * d + at[i]];
+      strains.push({ k, e: d === 4 ? membraneMeasure(plate, e, end) : 0 });
+    }
+  }
+  return strains;
+}
+
+function membraneMeasure(plate: Plate, e: number, end: 0 | 1): number {
+  const q = e * GAUSS_POINTS + (end === 0 ? 0 : GAUSS_POINTS - 1);
+  const { er, et } = membraneStrains(plate, e, q);
+  return er + plate.nu * et;
+}
+
+/** Largest of the two radial surface stresses [Pa]. */
+export function surfaceStress({ k, e }: RadialStrain, thickness_m: number, modulus_Pa: number, nu: number): number {
+  return (modulus_Pa / (1 - nu * nu)) * (e + (thickness_m / 2) * Math.abs(k));
+}
