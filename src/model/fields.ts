@@ -43,8 +43,11 @@ export function wholeNumber(from: number, upTo: number): z.ZodNumber {
   return bounded(z.int({ error }), { from, upTo }, error);
 }
 
-/** A size in millimetres: finite, above 0, within `upTo_mm`. */
-export const size = (upTo_mm: number): z.ZodNumber => numberIn({ above: 0, upTo: upTo_mm });
+/** A micrometre: nothing in a damper is made thinner, and less would only upset the arithmetic. */
+export const MIN_SIZE_MM = 0.001;
+
+/** A size in millimetres: finite, positive, within `upTo_mm`. */
+export const size = (upTo_mm: number): z.ZodNumber => numberIn({ from: MIN_SIZE_MM, upTo: upTo_mm });
 
 /** A text of bounded length. */
 export function textUpTo(length: number): z.ZodString {

@@ -4,14 +4,7 @@ import type { ShimRow } from './project.ts';
 import { parseShimList } from './shim-list.ts';
 
 const write = (row: ShimRow, unit: string): string =>
-  `${countOf(row)} x ${decimal(row.outerDiameter_mm)}${unit} x ${decimal(row.thickness_mm)}${unit}`;
-
-/** Plain digits, never an exponent, with every digit that the number has. */
-function decimal(value: number): string {
-  const text = String(value);
-  if (!text.includes('e')) return text;
-  return value.toFixed(100).replace(/0+$/, '');
-}
+  `${countOf(row)} x ${row.outerDiameter_mm}${unit} x ${row.thickness_mm}${unit}`;
 
 function readsBack(line: string, row: ShimRow): boolean {
   const { rows, faults } = parseShimList(line);

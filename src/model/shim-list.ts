@@ -4,6 +4,7 @@
  */
 import type { InputFault } from '../units/fault.ts';
 import { millimetresFromInches } from '../units/si.ts';
+import { MIN_SIZE_MM } from './fields.ts';
 import { describe } from './place.ts';
 import type { ShimRow } from './project.ts';
 import { type LengthUnit, type WrittenNumber, writtenNumbers } from './shim-list-tokens.ts';
@@ -150,6 +151,6 @@ function inMillimetres({ diameter, thickness, count }: WrittenShim): Read {
   if (shimRowSchema.safeParse(row).success) return { row };
   return {
     code: 'shims.list.sizes',
-    wanted: `a diameter up to ${MAX_DIAMETER_MM} mm, a thickness above 0 and a whole count from 1 to ${MAX_SHIMS}`,
+    wanted: `a diameter up to ${MAX_DIAMETER_MM} mm, a thickness from ${MIN_SIZE_MM} mm and a whole count from 1 to ${MAX_SHIMS}`,
   };
 }

@@ -103,10 +103,16 @@ function howManyFaults(shims: Place): InputFault[] {
   const rows = entries(shims);
   if (rows.length === 0)
     return [{ code: 'stack.empty', path: shims.path, got: describe([]), wanted: 'at least 1 shim' }];
-  const total = rows.reduce((sum, row) => sum + (numberAt(child(row, 'count')) ?? 1), 0);
+  const total = rows.reduce((sum, row) => sum + soundCount(child(row, 'count')), 0);
   if (total <= MAX_SHIMS) return [];
   const wanted = `at most ${MAX_SHIMS} shims in one stack`;
   return [{ code: 'stack.too-many', path: shims.path, got: `${total} shims`, wanted }];
+}
+
+/** A count that the schema has refused stands for one shim, so that it is told once. */
+function soundCount({ value }: Place): number {
+  const sound = Number.isInteger(value) && (value as number) >= 1 && (value as number) <= MAX_SHIMS;
+  return sound ? (value as number) : 1;
 }
 
 /** Everything a stack file must keep. */

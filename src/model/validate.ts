@@ -35,7 +35,9 @@ function check<Document>(
 ): Checked<Document> {
   const parsed = schema.safeParse(document);
   const shape = parsed.success ? [] : shapeFaults(parsed.error.issues, document);
-  const faults = [...shape, ...relations({ value: document, path: '' })];
+  const told = new Set(shape.map(({ path }) => path));
+  const related = relations({ value: document, path: '' }).filter(({ path }) => !told.has(path));
+  const faults = [...shape, ...related];
   return parsed.success && faults.length === 0 ? { ok: true, document: parsed.data } : refused(faults);
 }
 
