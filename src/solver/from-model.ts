@@ -126,8 +126,8 @@ function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): 
 function portsFrom({ count, diameter_mm, area_mm2, length_mm }: ValveBody['ports']): PortsInput {
   const length_m = metres(length_mm);
   if (diameter_mm !== undefined) {
-    const d = metres(diameter_mm);
-    return { count, area_m2: (Math.PI / 4) * d * d, hydraulicDiameter_m: d, length_m };
+    const diameter_m = metres(diameter_mm);
+    return { count, area_m2: (Math.PI / 4) * diameter_m * diameter_m, hydraulicDiameter_m: diameter_m, length_m };
   }
   if (area_mm2 !== undefined) {
     const area_m2 = squareMetresFromSquareMillimetres(area_mm2);

@@ -1,6 +1,10 @@
 /**
  * Force against shaft speed of a whole damper: builds the two piston valves, each with a stack table that reaches the
  * fastest speed asked for in its direction, then reads every speed from them.
+ *
+ * symbol  unit  meaning
+ * v       m/s   shaft speed, positive in compression
+ * d       m     diameter of a bleed hole
  */
 import { InputError } from '../../units/fault.ts';
 import { closedPath } from '../restriction/closed.ts';

@@ -1,4 +1,5 @@
 /** Every number of the hydraulics that geometry does not give: default, the band it is known to, and where it comes from. */
+import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 
 export interface CoefficientEntry {
   readonly value: number;
@@ -36,9 +37,9 @@ export const COEFFICIENT_TABLE = {
     source: 'Lichtarowicz, Duggins & Markland 1965 state +-0.02 on a coefficient near 0.8',
   },
   airReleasePressure_Pa: {
-    value: 101_325,
+    value: STANDARD_ATMOSPHERE_PA,
     low: 0,
-    high: 101_325,
+    high: STANDARD_ATMOSPHERE_PA,
     unit: 'Pa',
     meaning: 'absolute pressure below which air leaves the oil and a chamber cannot fall',
     source:

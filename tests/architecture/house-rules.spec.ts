@@ -1,0 +1,93 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import {
+  breachesIn,
+  fileLength,
+  functionLength,
+  MAX_FILE_LINES,
+  noChanceNoClock,
+  noUnitFactors,
+  type Rule,
+  symbolTable,
+} from './house-rules.ts';
+import { ROOT, readSources } from './import-graph.ts';
+
+const all = readSources('src', 'workers', 'tests', 'scripts', 'reference-cases');
+const below = (...folders: string[]) =>
+  new Map([...all].filter(([path]) => folders.some((folder) => path.startsWith(`${folder}/`))));
+
+describe('the sources', () => {
+  it('are short files', () => expect(breachesIn(all, fileLength)).toEqual([]));
+  it('are short functions', () => expect(breachesIn(all, functionLength)).toEqual([]));
+  it('know no chance and no clock in the solver and the tests', () =>
+    expect(breachesIn(below('src/units', 'src/model', 'src/solver', 'src/proof', 'tests'), noChanceNoClock)).toEqual(
+      [],
+    ));
+  it('name the symbols of their mathematics', () => expect(breachesIn(below('src/solver'), symbolTable)).toEqual([]));
+  it('convert units in src/units alone', () =>
+    expect(breachesIn(below('src/model', 'src/solver', 'src/cli', 'src/ui', 'workers'), noUnitFactors)).toEqual([]));
+});
+
+describe('a planted breach', () => {
+  const long = (lines: number) => 'const a = 1;\n'.repeat(lines);
+  it.each<[string, Rule, string, string, number]>([
+    ['a long file', fileLength, 'src/a.ts', long(MAX_FILE_LINES + 1), 1],
+    ['a file just short enough', fileLength, 'src/a.ts', long(MAX_FILE_LINES), 0],
+    ['a long table', fileLength, 'src/solver/viscosity-table.ts', long(900), 0],
+    ['a long function', functionLength, 'src/a.ts', `function f() {\n${long(59)}}`, 1],
+    ['a function just short enough', functionLength, 'src/a.ts', `const f = () => {\n${long(58)}};`, 0],
+    ['a long group of tests', functionLength, 'tests/a.ts', `describe('x', () => {\n${long(90)}});`, 0],
+    ['a long test', functionLength, 'tests/a.ts', `it('x', () => {\n${long(90)}});`, 1],
+    ['chance', noChanceNoClock, 'src/solver/a.ts', 'const seed = Math.random();', 1],
+    ['a clock', noChanceNoClock, 'src/solver/a.ts', 'const now = Date.now();', 1],
+    ['today', noChanceNoClock, 'src/solver/a.ts', 'const now = new Date();', 1],
+    ['chance in a comment', noChanceNoClock, 'src/solver/a.ts', '// Math.random is no friend', 0],
+    ['letters without a table', symbolTable, 'src/solver/a.ts', 'const f = (r: number, D: number) => r * D;', 1],
+    ['letters with one', symbolTable, 'src/solver/a.ts', '/** | symbol | unit | meaning | */ const D = 1;', 0],
+    ['counters', symbolTable, 'src/solver/a.ts', 'for (let i = 0; i < 2; i++) {}', 0],
+    ['inches', noUnitFactors, 'src/ui/a.ts', 'const width_mm = 2 * 25.4;', 1],
+    ['inches in a text', noUnitFactors, 'src/ui/a.ts', "const help = 'one inch is 25.4 mm';", 0],
+  ])('%s', (_, rule, path, text, count) => {
+    expect(rule(path, text)).toHaveLength(count);
+  });
+});
+
+describe('the packages', () => {
+  const manifest = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
+  const lock = JSON.parse(readFileSync(join(ROOT, 'package-lock.json'), 'utf8'));
+
+  it('are pinned, each to one version', () => {
+    const wanted = Object.entries<string>(manifest.devDependencies);
+    expect(wanted.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+  });
+
+  it('are bundled: who installs the packed program installs nothing else', () => {
+    expect(manifest.dependencies).toBeUndefined();
+  });
+
+  it('are locked without the address they came from', () => {
+    const entries = Object.entries<{ resolved?: string }>(lock.packages);
+    expect(entries.filter(([, { resolved }]) => resolved !== undefined)).toEqual([]);
+  });
+});
+
+describe('the texts', () => {
+  const SKIPPED = new Set(['node_modules', 'dist', '.git', 'coverage', '.shots']);
+  const BINARY = /\.(png|ico|woff2)$/;
+  // Put together here, so that this file does not find itself.
+  const FORBIDDEN = [`registry${'.'}npm`, `npmjs${'.'}org`, `registry${'.'}yarn`];
+
+  const textsBelow = (folder: string): string[] =>
+    readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+      if (entry.isDirectory()) return SKIPPED.has(entry.name) ? [] : textsBelow(join(folder, entry.name));
+      return BINARY.test(entry.name) ? [] : [join(folder, entry.name)];
+    });
+
+  it('name no registry of packages', () => {
+    const texts = textsBelow(ROOT);
+    expect(texts.length).toBeGreaterThan(50);
+    const breaches = texts.filter((file) => FORBIDDEN.some((word) => readFileSync(file, 'utf8').includes(word)));
+    expect(breaches).toEqual([]);
+  });
+});

@@ -1,0 +1,81 @@
+/** Rules of the house that a file can break by itself. Each finds breaches in a text, so that tests can plant one. */
+import ts from 'typescript';
+import { parse, type Sources } from './import-graph.ts';
+
+export const MAX_FILE_LINES = 250;
+export const MAX_FUNCTION_LINES = 60;
+
+/** Tables of data may be long: constants, fixtures in words, texts of the page. */
+const TABLE = /(-tables?\.ts|^src\/ui\/text\/.+)$/;
+
+export type Rule = (path: string, text: string) => string[];
+
+export const breachesIn = (sources: Sources, rule: Rule): string[] =>
+  [...sources].flatMap(([path, text]) => rule(path, text).map((breach) => `${path}: ${breach}`));
+
+export const fileLength: Rule = (path, text) => {
+  const lines = text.trimEnd().split('\n').length;
+  return lines > MAX_FILE_LINES && !TABLE.test(path) ? [`${lines} lines`] : [];
+};
+
+export const functionLength: Rule = (path, text) => {
+  const source = parse(path, text);
+  const lineOf = (position: number) => source.getLineAndCharacterOfPosition(position).line;
+  return nodesOf(source)
+    .filter((node) => isFunctionWithBody(node) && !isGroupOfTests(node))
+    .map((node) => [lineOf(node.getStart()) + 1, lineOf(node.getEnd()) - lineOf(node.getStart()) + 1])
+    .filter(([, lines]) => lines > MAX_FUNCTION_LINES)
+    .map(([line, lines]) => `a function of ${lines} lines at line ${line}`);
+};
+
+/** Chance and clocks make a result that nobody can repeat. */
+export const noChanceNoClock: Rule = (path, text) =>
+  nodesOf(parse(path, text))
+    .map((node) => node.getText())
+    .filter((code) => /^(Math\.random|Date\.now|performance\.now|new Date\(\))$/.test(code));
+
+/** Mathematics in single letters wants the table that says what they mean. */
+export const symbolTable: Rule = (path, text) => {
+  if (/symbol[ |]+unit[ |]+meaning/.test(text)) return [];
+  const letters = new Set(nodesOf(parse(path, text)).filter(ts.isBinaryExpression).flatMap(lettersMultiplied));
+  return letters.size > 0 ? [`no symbol table for ${[...letters].sort().join(', ')}`] : [];
+};
+
+/** Letters that count things; every other single letter in a product or a quotient is a symbol of mathematics. */
+const COUNTERS = new Set(['i', 'j', 'k', 'n', 'm']);
+const PRODUCTS = new Set([ts.SyntaxKind.AsteriskToken, ts.SyntaxKind.SlashToken, ts.SyntaxKind.AsteriskAsteriskToken]);
+
+function lettersMultiplied({ left, operatorToken, right }: ts.BinaryExpression): string[] {
+  if (!PRODUCTS.has(operatorToken.kind)) return [];
+  const names = [left, right].filter(ts.isIdentifier).map((operand) => operand.text);
+  return names.filter((name) => /^[A-Za-zα-ω][0-9]?$/.test(name) && !COUNTERS.has(name));
+}
+
+/** Factors between units that belong to src/units alone. */
+const UNIT_FACTORS = new Set([
+  25.4, 0.0254, 6894.757293168, 6.894757, 6894.757, 4.4482216152605, 4.448222, 1.3558179483314,
+]);
+const UNIT_OFFSETS = new Set([273.15, 101325, 459.67]);
+
+export const noUnitFactors: Rule = (path, text) =>
+  nodesOf(parse(path, text))
+    .filter(ts.isNumericLiteral)
+    .filter(({ text: digits }) => UNIT_FACTORS.has(Number(digits)) || UNIT_OFFSETS.has(Number(digits)))
+    .map((node) => `the unit factor ${node.getText()}`);
+
+function nodesOf(root: ts.Node): ts.Node[] {
+  const found: ts.Node[] = [];
+  const visit = (node: ts.Node): void => {
+    found.push(node);
+    ts.forEachChild(node, visit);
+  };
+  visit(root);
+  return found;
+}
+
+const isFunctionWithBody = (node: ts.Node): node is ts.FunctionLikeDeclaration =>
+  ts.isFunctionLike(node) && 'body' in node && node.body !== undefined;
+
+/** `describe(…, () => { … })` groups tests and is no function of its own. */
+const isGroupOfTests = ({ parent }: ts.Node): boolean =>
+  ts.isCallExpression(parent) && /^describe\b/.test(parent.expression.getText());
