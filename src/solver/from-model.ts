@@ -30,6 +30,7 @@ import { type GasCharge, gasAtStroke } from './fluid/gas.ts';
 import { oilAt } from './fluid/oil.ts';
 import { viscosityAt100 } from './fluid/viscosity-index.ts';
 import { type WaltherLaw, waltherLaw } from './fluid/walther.ts';
+import { roundDiameter, roundHoles } from './restriction/round-holes.ts';
 import type { ShimInput, SolveHooks, StackInput } from './types.ts';
 
 /**
@@ -125,13 +126,10 @@ function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): 
 /** A port known by its area alone counts as round: its hydraulic diameter is then the largest that the area allows. */
 function portsFrom({ count, diameter_mm, area_mm2, length_mm }: ValveBody['ports']): PortsInput {
   const length_m = metres(length_mm);
-  if (diameter_mm !== undefined) {
-    const diameter_m = metres(diameter_mm);
-    return { count, area_m2: (Math.PI / 4) * diameter_m * diameter_m, hydraulicDiameter_m: diameter_m, length_m };
-  }
+  if (diameter_mm !== undefined) return roundHoles({ count, diameter_m: metres(diameter_mm), length_m });
   if (area_mm2 !== undefined) {
     const area_m2 = squareMetresFromSquareMillimetres(area_mm2);
-    return { count, area_m2, hydraulicDiameter_m: Math.sqrt((4 * area_m2) / Math.PI), length_m };
+    return { count, area_m2, hydraulicDiameter_m: roundDiameter(area_m2), length_m };
   }
   throw new InputError({
     code: 'damper.port.size',

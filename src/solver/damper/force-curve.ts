@@ -10,6 +10,7 @@ import { InputError } from '../../units/fault.ts';
 import { closedPath } from '../restriction/closed.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { drilledHole } from '../restriction/drilled-hole.ts';
+import { roundHoles } from '../restriction/round-holes.ts';
 import type { FluidState, Restriction } from '../restriction/types.ts';
 import { solveLift } from '../stack/solve-lift.ts';
 import { stopIfAsked } from '../stopped.ts';
@@ -62,7 +63,7 @@ export function forceCurveWith(
   const { annulus_m2 } = monotubeAreas(damper);
   const build = (place: 'compression' | 'rebound', direction: number, stage: number): ExplicitValve => {
     stopIfAsked(hooks);
-    const fastest = Math.max(0, ...speeds_m_s.map((v) => v * direction));
+    const fastest = Math.max(0, ...speeds_m_s.map((speed) => speed * direction));
     const setting = { valve: damper[place], bleed, fluid, coefficients, theory };
     const valve = inPlace(place, () => explicitValve(lift, setting, annulus_m2 * fastest));
     hooks.onProgress?.(stage, STAGES);
@@ -84,8 +85,6 @@ function inPlace<Result>(place: string, run: () => Result): Result {
   }
 }
 
-function bleedPath({ count, diameter_m: d, length_m }: BleedInput, fluid: FluidState, c: Coefficients): Restriction {
-  if (count === 0) return closedPath;
-  const holes = { count, area_m2: (Math.PI / 4) * d * d, hydraulicDiameter_m: d, length_m };
-  return drilledHole(holes, fluid, c);
+function bleedPath(bleed: BleedInput, fluid: FluidState, coefficients: Coefficients): Restriction {
+  return bleed.count === 0 ? closedPath : drilledHole(roundHoles(bleed), fluid, coefficients);
 }
