@@ -1,0 +1,47 @@
+/** Project files in and out: by dialog, by drop, as a download. */
+import { decodeProject, encodeProject } from '../../model/codec.ts';
+import { MAX_CHARACTERS } from '../../model/json-text.ts';
+import type { InputFault } from '../../units/fault.ts';
+import { download, fileNameFor } from '../storage/download.ts';
+import { text } from '../text/en.ts';
+import { faultInWords } from './apply.ts';
+import { demoProject } from './demo.ts';
+import { tell } from './notices.ts';
+import { project, replaceProject, undoEdit } from './store.ts';
+
+const SHOWN_FAULTS = 6;
+
+const megabytes = (bytes: number): string => `${(bytes / 1024 / 1024).toFixed(1)} MB`;
+
+function refuse(fileName: string, details: readonly string[]): void {
+  const left = details.length - SHOWN_FAULTS;
+  const shown = details.slice(0, SHOWN_FAULTS);
+  const all = left > 0 ? [...shown, text.notices.moreFaults(left)] : shown;
+  tell(text.notices.notOpened(fileName), { tone: 'problem', details: all });
+}
+
+const inWords = (fault: InputFault): string => `${fault.path}: ${faultInWords(fault).message}`;
+
+/** Opens a project file, or says what is wrong with it; the open project stays until the new one is whole. */
+export async function openFile(file: File): Promise<void> {
+  // One character takes up to three bytes: what is larger cannot be within the limit and is not read at all.
+  if (file.size > MAX_CHARACTERS * 3)
+    return refuse(file.name, [text.notices.tooLarge(megabytes(file.size), megabytes(MAX_CHARACTERS))]);
+  const written = await file.text().catch(() => undefined);
+  if (written === undefined) return refuse(file.name, [text.notices.unreadable]);
+  const decoded = decodeProject(written);
+  if (!decoded.ok) return refuse(file.name, decoded.faults.map(inWords));
+  replaceProject(decoded.document, `${text.bar.open} ${file.name}`);
+  tell(text.notices.opened(file.name), { action: { label: text.notices.undo, run: undoEdit } });
+}
+
+export function saveCopy(): void {
+  const name = fileNameFor(project.value.name);
+  download(name, encodeProject(project.value));
+  tell(text.notices.saved(name));
+}
+
+export function openDemo(): void {
+  replaceProject(demoProject(), text.bar.demo);
+  tell(text.notices.demoOpened, { action: { label: text.notices.undo, run: undoEdit } });
+}

@@ -1,0 +1,48 @@
+/** Undo and redo as plain data: whole documents, newest past last; unchanged parts are shared between them. */
+
+/** How many steps can be taken back. */
+export const HISTORY_LIMIT = 300;
+
+export interface Step<T> {
+  readonly document: T;
+  /** What the edit after this document did, for the tooltip of undo. */
+  readonly label: string;
+}
+
+export interface History<T> {
+  readonly past: readonly Step<T>[];
+  readonly present: T;
+  readonly future: readonly Step<T>[];
+  /** Edits with the same key, one after the other, are one step: typing a number is one edit. */
+  readonly mergeKey?: string;
+}
+
+export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [] });
+
+export function record<T>(history: History<T>, next: T, label: string, mergeKey?: string): History<T> {
+  if (next === history.present) return history;
+  if (mergeKey !== undefined && mergeKey === history.mergeKey) return { ...history, present: next, future: [] };
+  const past = [...history.past, { document: history.present, label }].slice(-HISTORY_LIMIT);
+  return { past, present: next, future: [], mergeKey };
+}
+
+/** Ends a run of merged edits: the next one starts a step of its own. */
+export const closeStep = <T>(history: History<T>): History<T> =>
+  history.mergeKey === undefined ? history : { ...history, mergeKey: undefined };
+
+export function undo<T>(history: History<T>): History<T> {
+  const last = history.past.at(-1);
+  if (!last) return history;
+  const future = [{ document: history.present, label: last.label }, ...history.future];
+  return { past: history.past.slice(0, -1), present: last.document, future };
+}
+
+export function redo<T>(history: History<T>): History<T> {
+  const [next, ...future] = history.future;
+  if (!next) return history;
+  return {
+    past: [...history.past, { document: history.present, label: next.label }],
+    present: next.document,
+    future,
+  };
+}

@@ -1,0 +1,32 @@
+/**
+ * Colours of builds: the order of Okabe and Ito (2008), darkened for a light sheet and lightened for a dark one until each
+ * keeps 4.5 : 1 against it. A build is never told by colour alone: the baseline has the phantom line of a drawing.
+ */
+const LIGHT = ['#0a63a8', '#bd4405', '#08765a', '#98417a', '#7a6100', '#2f6f7d'] as const;
+const DARK = ['#62b5f0', '#ff9460', '#3ecda0', '#e59ac8', '#e8c34d', '#8fd3df'] as const;
+
+/** Dashes of the lines after the baseline: whole, dashed, dotted … [px] */
+const DASHES = ['solid', '9px,4px', '2px,4px', '14px,3px,2px,3px,2px,3px'] as const;
+/** The chain line that drawings use for what was there before. */
+const BASELINE_DASH = '16px,4px,3px,4px';
+
+const taken = new Map<string, number>();
+
+/** A build keeps its colour while the page is open, whatever is deleted around it. */
+export function colourIndex(ids: readonly string[], id: string): number {
+  for (const gone of [...taken.keys()].filter((key) => !ids.includes(key))) taken.delete(gone);
+  for (const each of ids) {
+    if (taken.has(each)) continue;
+    const used = new Set(taken.values());
+    let free = 0;
+    while (used.has(free)) free++;
+    taken.set(each, free);
+  }
+  return taken.get(id) ?? 0;
+}
+
+export const buildColour = (index: number, dark: boolean): string => (dark ? DARK : LIGHT)[index % LIGHT.length];
+
+export function buildDash(position: number, isBaseline: boolean): string {
+  return isBaseline ? BASELINE_DASH : DASHES[position % DASHES.length];
+}

@@ -1,0 +1,50 @@
+/** How this person likes the bench: unit family and colours. Kept in localStorage, apart from the work. */
+import { effect, signal } from '@preact/signals';
+
+export type Family = 'metric' | 'imperial';
+export type Theme = 'system' | 'light' | 'dark';
+
+const THEMES: readonly Theme[] = ['system', 'light', 'dark'];
+
+/** A browser may refuse storage; the bench then starts with its defaults each time. */
+function readStored(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+function store(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // Preferences are a comfort: without storage they last as long as the page.
+  }
+}
+
+const oneOf = <T extends string>(options: readonly T[], value: string | null, otherwise: T): T =>
+  options.find((option) => option === value) ?? otherwise;
+
+export const family = signal<Family>(oneOf(['metric', 'imperial'], readStored('shimwright.family'), 'metric'));
+export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
+
+const darkQuery = window.matchMedia('(prefers-color-scheme: dark)');
+const systemDark = signal(darkQuery.matches);
+darkQuery.addEventListener('change', (event) => {
+  systemDark.value = event.matches;
+});
+
+export const isDark = (): boolean => (theme.value === 'system' ? systemDark.value : theme.value === 'dark');
+
+export const nextTheme = (): void => {
+  theme.value = isDark() ? 'light' : 'dark';
+};
+
+export function keepPreferences(): void {
+  effect(() => store('shimwright.family', family.value));
+  effect(() => {
+    store('shimwright.theme', theme.value);
+    document.documentElement.dataset.theme = isDark() ? 'dark' : 'light';
+  });
+}

@@ -1,0 +1,133 @@
+/** Numbers between document or solver and person, in the family the person chose. Conversions live in src/units. */
+
+import { fromSI, toSI } from '../../units/convert.ts';
+import { InputError } from '../../units/fault.ts';
+import { displayOf, formatNumber, formatQuantity } from '../../units/format.ts';
+import { metresFromMillimetres } from '../../units/si.ts';
+import type { Kind, UnitOf } from '../../units/unit-table.ts';
+import { family } from './preferences.ts';
+
+/** The fields of the document by what they hold, each with the unit it is saved in. */
+const FIELDS = {
+  length: { kind: 'length', saved: 'mm' },
+  area: { kind: 'area', saved: 'mm²' },
+  volume: { kind: 'volume', saved: 'mL' },
+  force: { kind: 'force', saved: 'N' },
+  gasPressure: { kind: 'pressure', saved: 'bar' },
+  temperature: { kind: 'temperature', saved: '°C' },
+  density: { kind: 'density', saved: 'kg/m³' },
+  viscosity: { kind: 'kinematicViscosity', saved: 'cSt' },
+  speed: { kind: 'speed', saved: 'm/s' },
+  count: { kind: 'number', saved: '' },
+  plain: { kind: 'number', saved: '' },
+} as const satisfies Record<string, { kind: Kind; saved: string }>;
+
+export type FieldKind = keyof typeof FIELDS;
+
+/** Significant digits of a number that was converted for reading: more than a rule or a gauge can tell. */
+const CONVERTED_DIGITS = 5;
+
+// A field's kind and unit come as a pair from the table above, which the compiler cannot follow through the index.
+const kindOf = (field: FieldKind): Kind => FIELDS[field].kind;
+const savedUnit = <K extends Kind>(field: FieldKind): UnitOf<K> => FIELDS[field].saved as UnitOf<K>;
+const shownUnit = (field: FieldKind): UnitOf<Kind> => displayOf(family.value, kindOf(field)).unit as UnitOf<Kind>;
+
+/** The unit behind a box. */
+export const unitOf = (field: FieldKind): string => shownUnit(field);
+
+/** The number for a box. */
+export function writeField(field: FieldKind, value: number): string {
+  if (shownUnit(field) === savedUnit(field)) return String(value);
+  const shown = fromSI(toSI(value, kindOf(field), savedUnit(field)), kindOf(field), shownUnit(field));
+  return String(Number(shown.toPrecision(CONVERTED_DIGITS)));
+}
+
+export const showField = (field: FieldKind, value: number): string =>
+  `${writeField(field, value)} ${unitOf(field)}`.trim();
+
+type Parser = typeof import('../../units/expression.ts');
+let parser: Parser | undefined;
+
+/** The reader of expressions is large and waits until the first view stands. */
+export async function loadParser(): Promise<void> {
+  parser ??= await import('../../units/expression.ts');
+}
+export const parserIsReady = (): boolean => parser !== undefined;
+
+/** What was typed, in the document's unit. @throws InputError from src/units */
+export function readField(field: FieldKind, typed: string): number {
+  if (!parser) throw new Error('the reader of expressions is not loaded');
+  const read = parser.parseInto(typed, kindOf(field), savedUnit(field), shownUnit(field), field);
+  if (!read.ok) throw new InputError(read.fault);
+  return read.value;
+}
+
+/** What the solver computed, by how it is read. */
+const SHOWN = {
+  length: { kind: 'length', digits: { metric: 2, imperial: 4 } },
+  lift: { kind: 'length', digits: { metric: 3, imperial: 4 } },
+  speed: { kind: 'speed', digits: { metric: 2, imperial: 1 } },
+  force: { kind: 'force', digits: { metric: 0, imperial: 1 } },
+  pressure: { kind: 'pressure', digits: { metric: 1, imperial: 0 } },
+  stress: { kind: 'stress', digits: { metric: 0, imperial: 1 } },
+} as const satisfies Record<string, { kind: Kind; digits: { metric: number; imperial: number } }>;
+
+export type ShownKind = keyof typeof SHOWN;
+
+const unitShown = (shown: ShownKind): UnitOf<Kind> => displayOf(family.value, SHOWN[shown].kind).unit as UnitOf<Kind>;
+export const unitOfShown = (shown: ShownKind): string => unitShown(shown);
+
+/** A solver's number as a plain number in the shown unit, for axes. */
+export const inShown = (shown: ShownKind, si: number): number =>
+  fromSI(si, SHOWN[shown].kind as Kind, unitShown(shown));
+
+export const fromShown = (shown: ShownKind, value: number): number =>
+  toSI(value, SHOWN[shown].kind as Kind, unitShown(shown));
+
+/** `0.15 mm`, from SI. */
+export function show(shown: ShownKind, si: number): string {
+  const { kind, digits } = SHOWN[shown];
+  return formatQuantity(si, kind as Kind, unitShown(shown), digits[family.value]);
+}
+
+/** `0.15 mm`, from the document's millimetres. */
+export const showLength = (length_mm: number): string => show('length', metresFromMillimetres(length_mm));
+
+/** The number without its unit, for table columns whose head has the unit. */
+export const showBare = (shown: ShownKind, si: number): string =>
+  formatNumber(inShown(shown, si), SHOWN[shown].digits[family.value]);
+
+export const showRatio = (ratio: number): string => formatNumber(ratio, 1);
+export const showPercent = (share: number, signed = false): string => {
+  const number = formatNumber(share * 100, 0);
+  return `${signed && share > 0 && number !== '0' ? '+' : ''}${number} %`;
+};
+
+const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
+  mm: 'length',
+  'mm²': 'area',
+  mm2: 'area',
+  mL: 'volume',
+  N: 'force',
+  bar: 'pressure',
+  '°C': 'temperature',
+  'kg/m³': 'density',
+};
+
+/** A sentence with numbers in a saved unit, in the person's unit: `at least 12` mm to `at least 0.47244 in`. */
+export function inFamily(words: string, savedIn: string): string {
+  const kind = KIND_OF_UNIT[savedIn];
+  if (!/\d/.test(words)) return words;
+  if (!kind) return `${words} ${savedIn}`;
+  const { unit } = displayOf(family.value, kind);
+  if (unit === savedIn) return `${words} ${savedIn}`;
+  const convert = (number: string): string =>
+    String(
+      Number(
+        fromSI(toSI(Number(number), kind, savedIn as UnitOf<Kind>), kind, unit as UnitOf<Kind>).toPrecision(
+          CONVERTED_DIGITS,
+        ),
+      ),
+    );
+  return `${words.replace(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g, convert)} ${unit}`;
+}

@@ -1,0 +1,154 @@
+/** Keeps a force curve for each build: solves what has changed, shows the last good curve until the new one is there. */
+import { computed, effect, signal, untracked } from '@preact/signals';
+import { createSolverClient, SolverError } from '../../../workers/client.ts';
+import type { BuildCurve, SolverStatus } from '../../../workers/protocol.ts';
+import type { Build, Project } from '../../model/project.ts';
+import { text } from '../text/en.ts';
+import { tell } from './notices.ts';
+import type { ForceCurve, Theory } from './solved.ts';
+import { solvedSpeeds } from './speeds.ts';
+import { project, topSpeed } from './store.ts';
+
+export const THEORY: Theory = 'small-deflection';
+
+/** What is known of one build. `curve` belongs to `build` as it was when solved; `stale` says that this is not now. */
+export interface Outcome {
+  readonly key: string;
+  readonly build: Build;
+  readonly curve?: ForceCurve;
+  readonly failure?: string;
+  readonly stale: boolean;
+}
+
+export interface SolverState {
+  readonly phase: 'loading' | 'idle' | 'solving' | 'solved' | 'restarted' | 'failed';
+  readonly message: string;
+}
+
+type Answer = { readonly build: Build; readonly result: BuildCurve };
+
+/** Answers kept for undo, redo and switching back [builds]. */
+const KEPT = 48;
+/** A run that nobody wants any more may take this long before it is stopped [ms]. */
+const PATIENCE_MS = 250;
+
+const answers = new Map<string, Answer>();
+export const outcomes = signal<ReadonlyMap<string, Outcome>>(new Map());
+export const solverState = signal<SolverState>({ phase: 'loading', message: text.solver.loading });
+export const anyStale = computed(() => [...outcomes.value.values()].some((outcome) => outcome.stale));
+
+/** Everything a curve depends on, and nothing else: names and notes do not solve again. */
+const keyOf = ({ damper, fluid, gas }: Project, build: Build, top: number): string =>
+  JSON.stringify([build.valves, build.bleed, { ...damper, name: '' }, { ...fluid, name: '' }, gas, top, THEORY]);
+
+interface Run {
+  readonly keys: ReadonlyMap<string, Build>;
+  readonly stop: AbortController;
+  readonly startedAt: number;
+}
+let running: Run | undefined;
+let crashed = false;
+
+const client = createSolverClient({ onStatus });
+
+function onStatus(status: SolverStatus): void {
+  if (status.state === 'crashed') {
+    crashed = true;
+    solverState.value = { phase: 'failed', message: text.solver.failed };
+  } else if (status.state === 'ready' && crashed) {
+    crashed = false;
+    solverState.value = { phase: 'restarted', message: text.solver.restarted };
+    tell(text.solver.restartedWhy);
+  } else if (status.state === 'protocol-mismatch') {
+    solverState.value = { phase: 'failed', message: status.message };
+  }
+}
+
+function keep(key: string, answer: Answer): void {
+  answers.delete(key);
+  answers.set(key, answer);
+  if (answers.size > KEPT) answers.delete(answers.keys().next().value as string);
+}
+
+/** The answer as it stands, or the last curve of this build, marked stale. */
+function outcomeFor(build: Build, key: string): Outcome | undefined {
+  const answer = answers.get(key);
+  const before = outcomes.value.get(build.id);
+  if (!answer) return before && { ...before, stale: true };
+  if (answer.result.status === 'solved') return { key, build: answer.build, curve: answer.result.curve, stale: false };
+  return {
+    ...before,
+    key,
+    build: before?.build ?? build,
+    failure: answer.result.error.message,
+    stale: before?.curve !== undefined,
+  };
+}
+
+interface Wanted {
+  readonly build: Build;
+  readonly key: string;
+}
+
+const wantedNow = (): Wanted[] =>
+  project.value.builds.map((build) => ({ build, key: keyOf(project.value, build, topSpeed.value) }));
+
+function refresh(wanted: readonly Wanted[]): void {
+  const next = new Map<string, Outcome>();
+  for (const { build, key } of wanted) {
+    const outcome = outcomeFor(build, key);
+    if (outcome) next.set(build.id, outcome);
+  }
+  outcomes.value = next;
+}
+
+/** Stops a run once none of what it solves is wanted, but not at once: most are over before the next key is pressed. */
+function stopUnwanted(run: Run, wanted: readonly Wanted[]): void {
+  if (wanted.some(({ key }) => run.keys.has(key))) return;
+  const left = PATIENCE_MS - (performance.now() - run.startedAt);
+  setTimeout(() => running === run && run.stop.abort(), Math.max(0, left));
+}
+
+function plan(): void {
+  const wanted = wantedNow();
+  untracked(() => refresh(wanted));
+  const missing = new Map(wanted.filter(({ key }) => !answers.has(key)).map(({ key, build }) => [key, build]));
+  if (missing.size === 0) return;
+  if (running) stopUnwanted(running, wanted);
+  else void untracked(() => solve(missing));
+}
+
+async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
+  const run: Run = { keys: missing, stop: new AbortController(), startedAt: performance.now() };
+  running = run;
+  solverState.value = { phase: 'solving', message: text.solver.solving };
+  const request = {
+    project: project.value,
+    buildIds: [...missing.values()].map((build) => build.id),
+    speeds_m_s: solvedSpeeds(topSpeed.value),
+    theory: THEORY,
+  };
+  try {
+    const { curves } = await client.forceCurves(request, { signal: run.stop.signal, channel: 'bench' });
+    for (const [key, build] of missing) keep(key, { build, result: curves[build.id] });
+    const spent = performance.now() - run.startedAt;
+    solverState.value = { phase: 'solved', message: text.solver.solved(spent) };
+  } catch (error) {
+    if (!(error instanceof SolverError)) throw error;
+    settle(error, missing);
+  } finally {
+    running = undefined;
+  }
+  plan();
+}
+
+/** A run that was stopped is planned again; any other failure is the answer, told to the person. */
+function settle(error: SolverError, missing: ReadonlyMap<string, Build>): void {
+  if (error.code === 'cancelled' || error.code === 'superseded') return;
+  solverState.value = { phase: 'failed', message: text.solver.failed };
+  for (const [key, build] of missing)
+    keep(key, { build, result: { status: 'failed', error: { code: 'solver-failed', message: error.message } } });
+}
+
+/** Starts following the document. */
+export const startSolving = (): (() => void) => effect(plan);

@@ -1,0 +1,64 @@
+/** What the views show at the speed cursor: looked up in what was solved, for the build and direction on show. */
+
+import { computed } from '@preact/signals';
+import type { Build, Valving } from '../../model/project.ts';
+import { millimetresFromMetres } from '../../units/si.ts';
+import { singleShims } from '../section/geometry.ts';
+import { isSolved, pointAt, pointsOf, type StackState, stackAt } from '../section/shape-at.ts';
+import { type Outcome, outcomes } from './solve.ts';
+import type { FailedForce, ForcePoint, StackTable } from './solved.ts';
+import { baseline, cursorSpeed, type Direction, direction, place, selectedBuild, selectedValving } from './store.ts';
+
+export const tableOf = (outcome: Outcome, way: Direction): StackTable | undefined =>
+  way === 1 ? outcome.curve?.stacks.compression : outcome.curve?.stacks.rebound;
+
+export const pointOf = (outcome: Outcome | undefined, way: Direction): ForcePoint | FailedForce | undefined =>
+  outcome?.curve && pointAt(outcome.curve, way, cursorSpeed.value);
+
+export function stateOf(outcome: Outcome | undefined, way: Direction): StackState | undefined {
+  const point = pointOf(outcome, way);
+  const table = outcome && tableOf(outcome, way);
+  return point && table && isSolved(point) ? stackAt(table, point.shimPressure_Pa) : undefined;
+}
+
+export interface DrawnStack {
+  readonly build: Build;
+  readonly valving: Valving;
+  readonly state?: StackState;
+  readonly point?: ForcePoint;
+}
+
+function drawnOf(build: Build, valving: Valving): DrawnStack {
+  const outcome = outcomes.value.get(build.id);
+  const point = pointOf(outcome, direction.value);
+  const state = stateOf(outcome, direction.value);
+  if (!outcome || !state || !point || !isSolved(point)) return { build, valving };
+  return { build, valving: outcome.build.valves[place.value], state, point };
+}
+
+/** The stack in the drawing: as solved last, until the new shape is there. */
+export const drawnStack = computed(() => drawnOf(selectedBuild.value, selectedValving.value));
+
+/** The baseline behind it, when another build is on show. */
+export const ghostStack = computed(() =>
+  baseline.value.id === selectedBuild.value.id
+    ? undefined
+    : drawnOf(baseline.value, baseline.value.valves[place.value]),
+);
+
+/** The state for the shim table: only while it counts the same shims. */
+export const shownState = computed(() => {
+  const { state } = drawnStack.value;
+  const shims = singleShims(selectedValving.value.shims).length;
+  return state && state.shimStress_Pa.length === shims ? state : undefined;
+});
+
+/** The largest rim lift within the speeds on show, so that the drawing keeps its scale while the cursor moves [mm]. */
+export function tallestLift(buildId: string): number {
+  const outcome = outcomes.value.get(buildId);
+  const table = outcome && tableOf(outcome, direction.value);
+  if (!outcome?.curve || !table) return 0;
+  const pressures = pointsOf(outcome.curve, direction.value).map((p) => (isSolved(p) ? p.shimPressure_Pa : 0));
+  const reached = stackAt(table, Math.max(0, ...pressures));
+  return reached ? millimetresFromMetres(Math.max(...reached.shimEdgeLift_m)) : 0;
+}

@@ -1,0 +1,115 @@
+/** The speed cursor over a chart: drag anywhere, or use the keys on its handle. */
+import type { JSX } from 'preact';
+import { fromShown, inShown, show } from '../app/quantities.ts';
+import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
+import { text } from '../text/en.ts';
+import { cursorCuts, plotView, shownLines } from './chart-model.ts';
+import { placeNames } from './line-names.ts';
+import { MARGIN } from './plot-layout.ts';
+
+interface Frame {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Steps by key, as a part of the whole axis. */
+const STEP = 1 / 100;
+const LONG_STEP = 1 / 10;
+
+function scales({ width, height }: Frame) {
+  const { xRange, yRange } = plotView.value;
+  const [w, h] = [width - MARGIN.l - MARGIN.r, height - MARGIN.t - MARGIN.b];
+  return {
+    x: (value: number): number => MARGIN.l + ((value - xRange[0]) / (xRange[1] - xRange[0])) * w,
+    y: (value: number): number => MARGIN.t + ((yRange[1] - value) / (yRange[1] - yRange[0])) * h,
+    speedAt: (px: number): number =>
+      fromShown('speed', xRange[0] + ((px - MARGIN.l) / Math.max(1, w)) * (xRange[1] - xRange[0])),
+  };
+}
+
+function stepFor(event: KeyboardEvent): number | undefined {
+  const step = topSpeed.value * (event.shiftKey ? LONG_STEP : STEP);
+  const now = cursorSpeed.value;
+  const moves: Record<string, number> = {
+    ArrowRight: now + step,
+    ArrowUp: now + step,
+    ArrowLeft: now - step,
+    ArrowDown: now - step,
+    PageUp: now + topSpeed.value * LONG_STEP,
+    PageDown: now - topSpeed.value * LONG_STEP,
+    Home: 0,
+    End: topSpeed.value,
+  };
+  return moves[event.key];
+}
+
+function onKeyDown(event: KeyboardEvent): void {
+  const speed = stepFor(event);
+  if (speed === undefined) return;
+  event.preventDefault();
+  setCursor(speed);
+}
+
+function Names({ frame }: { frame: Frame }): JSX.Element {
+  return (
+    <g class="names">
+      {placeNames(shownLines.value, scales(frame), MARGIN.t + 9).map(({ line, y }) => (
+        <text key={`${line.buildId}-${line.part}`} x={frame.width - MARGIN.r - 4} y={y} fill={line.colour}>
+          {line.label}
+        </text>
+      ))}
+    </g>
+  );
+}
+
+function Cuts({ frame }: { frame: Frame }): JSX.Element {
+  const { x, y } = scales(frame);
+  const at = x(inShown('speed', cursorSpeed.value));
+  return (
+    <g>
+      <path class="cursor-line" d={`M${at} ${MARGIN.t}V${frame.height - MARGIN.b}`} />
+      {cursorCuts.value.map(({ line, y: value }) => (
+        <circle key={`${line.buildId}-${line.part}`} class="cut" cx={at} cy={y(value)} r={4} stroke={line.colour} />
+      ))}
+    </g>
+  );
+}
+
+function Handle({ frame }: { frame: Frame }): JSX.Element {
+  const left = scales(frame).x(inShown('speed', cursorSpeed.value));
+  return (
+    <div
+      class="cursor-handle"
+      style={{ left: `${left}px`, top: `${frame.height - MARGIN.b}px` }}
+      role="slider"
+      tabIndex={0}
+      aria-label={text.chart.cursor}
+      aria-valuemin={0}
+      aria-valuemax={topSpeed.value}
+      aria-valuenow={Number(cursorSpeed.value.toFixed(3))}
+      aria-valuetext={show('speed', cursorSpeed.value)}
+      title={text.chart.cursorKeys}
+      onKeyDown={onKeyDown}
+    >
+      <span>{show('speed', cursorSpeed.value)}</span>
+    </div>
+  );
+}
+
+export function CursorLayer(frame: Frame): JSX.Element {
+  const drag = (event: PointerEvent): void => {
+    const layer = event.currentTarget as HTMLElement;
+    if (event.type === 'pointerdown') layer.setPointerCapture(event.pointerId);
+    if (event.buttons === 0 && event.type !== 'pointerdown') return;
+    setCursor(scales(frame).speedAt(event.clientX - layer.getBoundingClientRect().left));
+  };
+  return (
+    <div class="cursor-layer" onPointerDown={drag} onPointerMove={drag}>
+      <svg width={frame.width} height={frame.height} aria-hidden="true">
+        <Names frame={frame} />
+        <Cuts frame={frame} />
+      </svg>
+      <Handle frame={frame} />
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+/** How a chart of the bench looks to the charts library: traces, axes, margins. */
+import type { PlotlyData } from 'plotly.js-dist';
+
+export const MARGIN = { l: 54, r: 12, t: 10, b: 38 } as const;
+
+export interface PlotLine {
+  readonly x: readonly number[];
+  readonly y: readonly (number | null)[];
+  readonly name: string;
+  readonly colour: string;
+  readonly dash: string;
+  readonly width: number;
+  readonly faded: boolean;
+}
+
+export interface PlotView {
+  readonly lines: readonly PlotLine[];
+  readonly xRange: readonly [number, number];
+  readonly yRange: readonly [number, number];
+  readonly xTitle: string;
+  readonly yTitle: string;
+}
+
+export interface Inks {
+  readonly ink: string;
+  readonly soft: string;
+  readonly grid: string;
+}
+
+export const traceOf = ({ x, y, name, colour, dash, width, faded }: PlotLine): PlotlyData => ({
+  type: 'scatter',
+  mode: 'lines',
+  x,
+  y,
+  name,
+  connectgaps: false,
+  hoverinfo: 'skip',
+  opacity: faded ? 0.4 : 1,
+  line: { color: colour, width, dash },
+});
+
+function axisOf(title: string, range: readonly [number, number], inks: Inks): PlotlyData {
+  return {
+    title: { text: title, font: { size: 12, color: inks.soft }, standoff: 6 },
+    range,
+    fixedrange: true,
+    gridcolor: inks.grid,
+    linecolor: inks.soft,
+    tickfont: { size: 11, color: inks.soft },
+    ticks: 'outside',
+    ticklen: 4,
+    tickcolor: inks.soft,
+    zerolinecolor: inks.ink,
+    zerolinewidth: 1,
+  };
+}
+
+export const layoutOf = ({ xRange, yRange, xTitle, yTitle }: PlotView, inks: Inks, font: string): PlotlyData => ({
+  margin: MARGIN,
+  showlegend: false,
+  dragmode: false,
+  hovermode: false,
+  autosize: true,
+  paper_bgcolor: 'rgba(0,0,0,0)',
+  plot_bgcolor: 'rgba(0,0,0,0)',
+  font: { family: font, color: inks.ink },
+  xaxis: { ...axisOf(xTitle, xRange, inks), showline: true },
+  yaxis: axisOf(yTitle, yRange, inks),
+});
+
+export const CONFIG: PlotlyData = { staticPlot: true, displayModeBar: false, responsive: false };

@@ -1,0 +1,70 @@
+/** The drawing board of the charts library: fetched when the first chart is shown, then fed with plain lines. */
+import { signal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { isDark } from '../app/preferences.ts';
+import { text } from '../text/en.ts';
+import { CONFIG, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
+
+type Plotly = typeof import('plotly.js-dist');
+
+const library = signal<Plotly | 'waiting' | 'loading' | 'failed'>('waiting');
+
+async function fetchLibrary(): Promise<void> {
+  if (library.value !== 'waiting') return;
+  library.value = 'loading';
+  try {
+    const loaded = (await import('plotly.js-dist')) as Plotly & { default?: Plotly };
+    library.value = loaded.default ?? loaded;
+  } catch {
+    library.value = 'failed';
+  }
+}
+
+/** A colour of the style sheet as it is now. */
+function inkOf(element: Element, name: string): string {
+  const probe = document.createElement('i');
+  probe.style.color = `var(${name})`;
+  element.append(probe);
+  const colour = getComputedStyle(probe).color;
+  probe.remove();
+  return colour;
+}
+
+const inksOf = (element: Element): Inks => ({
+  ink: inkOf(element, '--ink'),
+  soft: inkOf(element, '--ink-2'),
+  grid: inkOf(element, '--rule'),
+});
+
+interface PlotProps {
+  readonly view: PlotView;
+  readonly width: number;
+  readonly height: number;
+}
+
+export function Plot({ view, width, height }: PlotProps): JSX.Element {
+  const board = useRef<HTMLDivElement>(null);
+  const plotly = library.value;
+  const dark = isDark();
+  useEffect(() => {
+    void fetchLibrary();
+  }, []);
+  useEffect(() => {
+    const element = board.current;
+    if (!element || typeof plotly === 'string' || width === 0) return;
+    const layout = layoutOf(view, inksOf(element), getComputedStyle(element).fontFamily);
+    void plotly.react(element, view.lines.map(traceOf), { ...layout, width, height }, CONFIG);
+  }, [view, width, height, plotly, dark]);
+  return (
+    <>
+      <div class="plot-board" ref={board} aria-hidden="true" />
+      {(plotly === 'waiting' || plotly === 'loading') && <p class="plot-note">{text.chart.loading}</p>}
+      {plotly === 'failed' && (
+        <p class="plot-note" role="alert">
+          {text.chart.chartFailed}
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,11 @@
+/** The few calls of the charts library that the bench makes. */
+declare module 'plotly.js-dist' {
+  export type PlotlyData = Record<string, unknown>;
+  export function react(
+    element: HTMLElement,
+    data: readonly PlotlyData[],
+    layout: PlotlyData,
+    config: PlotlyData,
+  ): Promise<unknown>;
+  export function purge(element: HTMLElement): void;
+}

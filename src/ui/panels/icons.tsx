@@ -1,0 +1,80 @@
+/** Line icons of the bench, drawn for it; the words stand beside them or in their labels. */
+import type { JSX } from 'preact';
+
+const PATHS = {
+  undo: 'M6 4 3 7l3 3 M3 7h6.5a3.5 3.5 0 0 1 0 7H7',
+  redo: 'M10 4l3 3-3 3 M13 7H6.5a3.5 3.5 0 0 0 0 7H9',
+  duplicate: 'M6 6h7v7H6z M10 6V3H3v7h3',
+  remove: 'M4 4l8 8 M12 4l-8 8',
+  up: 'M8 13V3 M4 7l4-4 4 4',
+  down: 'M8 3v10 M4 9l4 4 4-4',
+  grip: 'M3 6h10 M3 10h10',
+  plus: 'M8 3v10 M3 8h10',
+  minus: 'M3 8h10',
+  eye: 'M2 8s2.3-4 6-4 6 4 6 4-2.3 4-6 4-6-4-6-4z M8 6.6a1.4 1.4 0 1 0 0 2.8 1.4 1.4 0 0 0 0-2.8',
+  eyeOff: 'M2 8s2.3-4 6-4 6 4 6 4-2.3 4-6 4-6-4-6-4z M3 13 13 3',
+  light:
+    'M8 5.2a2.8 2.8 0 1 0 0 5.6 2.8 2.8 0 0 0 0-5.6 M8 1.5v1.3 M8 13.2v1.3 M1.5 8h1.3 M13.2 8h1.3 M3.4 3.4l.9.9 M11.7 11.7l.9.9 M3.4 12.6l.9-.9 M11.7 4.3l.9-.9',
+  dark: 'M12.5 10A5.2 5.2 0 0 1 6 3.5 5.2 5.2 0 1 0 12.5 10z',
+} as const;
+
+export type IconName = keyof typeof PATHS;
+
+export function Icon({ name }: { name: IconName }): JSX.Element {
+  return (
+    <svg viewBox="0 0 16 16" aria-hidden="true">
+      <path d={PATHS[name]} />
+    </svg>
+  );
+}
+
+interface IconButtonProps {
+  readonly icon: IconName;
+  readonly label: string;
+  readonly onClick: () => void;
+  readonly disabled?: boolean;
+  readonly class?: string;
+}
+
+export function IconButton({ icon, label, onClick, disabled, class: extra }: IconButtonProps): JSX.Element {
+  return (
+    <button
+      type="button"
+      class={`icon ${extra ?? ''}`}
+      title={label}
+      aria-label={label}
+      disabled={disabled}
+      onClick={onClick}
+    >
+      <Icon name={icon} />
+    </button>
+  );
+}
+
+/** Four thin discs on a post, the upper ones lifting: the mark of the project. */
+export function Mark(): JSX.Element {
+  return (
+    <svg viewBox="0 0 28 28" aria-hidden="true">
+      <path d="M14 3v22" stroke-width="1.2" stroke-dasharray="6 1.6 1.4 1.6" />
+      <path d="M3 22h22" stroke-width="3" />
+      <path d="M2 14.2C6 16 9 18 11 18.3h6c2-.3 5-2.300 9-4.100" stroke-width="1.7" />
+      <path d="M4.500 11.600C8 13.500 9.800 14.900 11.500 15h5c1.700-.1 3.500-1.500 7-3.400" stroke-width="1.7" />
+      <path d="M8.500 10.700c1.500.9 2.500 1.300 3.500 1.300h4c1 0 2-.4 3.500-1.300" stroke-width="1.7" />
+    </svg>
+  );
+}
+
+/** The line of a build as it stands on the charts. */
+export function LineSample({ colour, dash }: { colour: string; dash: string }): JSX.Element {
+  return (
+    <svg class="line-sample" viewBox="0 0 34 10" width="34" height="10" aria-hidden="true">
+      <path
+        d="M0 5h34"
+        stroke={colour}
+        stroke-width="2.5"
+        stroke-dasharray={dash === 'solid' ? undefined : dash.replaceAll('px', '')}
+        fill="none"
+      />
+    </svg>
+  );
+}

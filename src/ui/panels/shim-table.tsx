@@ -1,0 +1,140 @@
+/** The stack as rows to type in, piston side first, linked with the drawing. */
+import { useSignal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import { countOf } from '../../model/expand-shims.ts';
+import { insertRow, sameAgain } from '../app/edits.ts';
+import { looksLikeList } from '../app/lists.ts';
+import { showLength } from '../app/quantities.ts';
+import { rolesOf } from '../app/roles.ts';
+import { place, selectedBuild, selectedValving } from '../app/store.ts';
+import { stackHeight } from '../section/geometry.ts';
+import { text } from '../text/en.ts';
+import { Icon } from './icons.tsx';
+import { copyList, PasteBox, pasteRows } from './paste-box.tsx';
+import { ShimTableRow } from './shim-row.tsx';
+import { editStack, moveWithFocus } from './stack-edits.ts';
+import { StackFields } from './stack-fields.tsx';
+
+function useRowDrag() {
+  const body = useRef<HTMLTableSectionElement>(null);
+  const dropAt = useSignal<number | undefined>(undefined);
+  const rowAt = (y: number): number => {
+    const rows = [...(body.current?.children ?? [])];
+    const below = rows.findIndex((row) => y < row.getBoundingClientRect().bottom);
+    return below === -1 ? rows.length - 1 : below;
+  };
+  const start = (from: number, event: PointerEvent): void => {
+    const grip = event.currentTarget as HTMLElement;
+    grip.setPointerCapture(event.pointerId);
+    const move = (e: PointerEvent): void => {
+      dropAt.value = rowAt(e.clientY);
+    };
+    const end = (e: PointerEvent): void => {
+      grip.removeEventListener('pointermove', move);
+      dropAt.value = undefined;
+      if (e.type === 'pointerup') moveWithFocus(from, rowAt(e.clientY));
+    };
+    grip.addEventListener('pointermove', move);
+    grip.addEventListener('pointerup', end, { once: true });
+    grip.addEventListener('pointercancel', end, { once: true });
+  };
+  return { body, dropAt, start };
+}
+
+function TableHead(): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">{text.stack.position}</th>
+        <th scope="col">{text.stack.diameter}</th>
+        <th scope="col">{text.stack.thickness}</th>
+        <th scope="col">{text.stack.count}</th>
+        <th scope="col" class="words-col">
+          {text.stack.role}
+        </th>
+        <th scope="col" class="number-col">
+          {text.stack.lift}
+        </th>
+        <th scope="col" class="number-col">
+          {text.stack.stress}
+        </th>
+        <th scope="col">
+          <span class="unseen">{text.stack.actions}</span>
+        </th>
+      </tr>
+    </thead>
+  );
+}
+
+function Actions({ onPaste }: { onPaste: () => void }): JSX.Element {
+  const rows = selectedValving.value.shims;
+  const shims = rows.reduce((sum, row) => sum + countOf(row), 0);
+  const addRow = (): void => {
+    editStack((v) => insertRow(v, v.shims.length, sameAgain(v.shims[v.shims.length - 1])), text.stack.add);
+  };
+  return (
+    <div class="stack-acts">
+      <button type="button" class="button" onClick={addRow}>
+        <Icon name="plus" /> {text.stack.add}
+      </button>
+      <button type="button" class="button" onClick={onPaste}>
+        {text.stack.paste}
+      </button>
+      <button type="button" class="button" onClick={() => void copyList()}>
+        {text.stack.copy}
+      </button>
+      <span class="total">{text.stack.total(shims, showLength(stackHeight(rows)))}</span>
+    </div>
+  );
+}
+
+export function ShimTable(): JSX.Element {
+  const drag = useRowDrag();
+  const pasting = useSignal(false);
+  const valving = selectedValving.value;
+  const roles = rolesOf(valving.shims);
+  const title = `${text.placeStack[place.value]}, ${selectedBuild.value.name}`;
+  const onPaste = (event: ClipboardEvent): void => {
+    const pasted = event.clipboardData?.getData('text/plain') ?? '';
+    if (event.target instanceof HTMLTextAreaElement || !looksLikeList(pasted)) return;
+    event.preventDefault();
+    pasteRows(pasted);
+  };
+  return (
+    <section class="sheet stack" aria-label={title} onPaste={onPaste} id="stack">
+      <header>
+        <h2>{title}</h2>
+        <span class="hint">{text.stack.keysHint}</span>
+      </header>
+      <table class="shims">
+        <TableHead />
+        <tbody ref={drag.body}>
+          {valving.shims.map((row, index) => (
+            <ShimTableRow
+              key={index}
+              row={row}
+              index={index}
+              role={roles[index]}
+              isDropTarget={drag.dropAt.value === index}
+              onGrip={(event) => drag.start(index, event)}
+            />
+          ))}
+        </tbody>
+      </table>
+      <Actions
+        onPaste={() => {
+          pasting.value = true;
+        }}
+      />
+      {pasting.value && (
+        <PasteBox
+          onClose={() => {
+            pasting.value = false;
+          }}
+        />
+      )}
+      <StackFields />
+    </section>
+  );
+}

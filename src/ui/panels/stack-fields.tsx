@@ -1,0 +1,59 @@
+/** What else makes a valve beside its shims: clamp, preload, backing plate, bleed. */
+import type { JSX } from 'preact';
+import type { Bleed } from '../../model/project.ts';
+import { selectedBuild, selectedValving, withBuild, withValving } from '../app/store.ts';
+import { text } from '../text/en.ts';
+import { NumberField } from './number-field.tsx';
+
+function BleedFields(): JSX.Element {
+  const { bleed, id } = selectedBuild.value;
+  const change = (part: Partial<Bleed>) => withBuild(id, (build) => ({ ...build, bleed: { ...build.bleed, ...part } }));
+  return (
+    <>
+      <NumberField label={text.stack.bleedCount} kind="count" value={bleed.count} edit={(count) => change({ count })} />
+      <NumberField
+        label={text.stack.bleedDiameter}
+        kind="length"
+        value={bleed.diameter_mm}
+        edit={(diameter_mm) => change({ diameter_mm })}
+      />
+      <NumberField
+        label={text.stack.bleedLength}
+        kind="length"
+        value={bleed.length_mm}
+        edit={(length_mm) => change({ length_mm })}
+      />
+    </>
+  );
+}
+
+export function StackFields(): JSX.Element {
+  const valving = selectedValving.value;
+  return (
+    <div class="stack-fields">
+      <NumberField
+        label={text.stack.clamp}
+        kind="length"
+        value={valving.clampDiameter_mm}
+        edit={(clampDiameter_mm) => withValving((v) => ({ ...v, clampDiameter_mm }))}
+      />
+      <NumberField
+        label={text.stack.seatHeight}
+        title={text.stack.seatHeightWhy}
+        kind="length"
+        value={valving.seatHeight_mm}
+        edit={(seatHeight_mm) => withValving((v) => ({ ...v, seatHeight_mm }))}
+      />
+      <NumberField
+        label={text.stack.plateGap}
+        title={text.stack.plateGapWhy}
+        kind="length"
+        placeholder={text.stack.noPlate}
+        value={valving.backingPlate?.gap_mm}
+        edit={(gap_mm) => withValving((v) => ({ ...v, backingPlate: { ...v.backingPlate, gap_mm } }))}
+        clear={() => withValving(({ backingPlate: _none, ...v }) => v)}
+      />
+      <BleedFields />
+    </div>
+  );
+}

@@ -1,0 +1,130 @@
+/**
+ * Outlines of a valve in section, in millimetres: r from the axis, z up from the hub plane. Radii, thicknesses, gaps, seat
+ * height and lifts are the document's and the solver's; depths of grooves and of the body are schematic and chosen by the
+ * drawing, because the document does not hold them.
+ */
+
+import { countOf } from '../../model/expand-shims.ts';
+import type { ShimRow, ValveBody, Valving } from '../../model/project.ts';
+import { millimetresFromMetres } from '../../units/si.ts';
+import type { StackState } from './shape-at.ts';
+
+export interface Point {
+  readonly r: number;
+  readonly z: number;
+}
+
+export interface ShimOutline {
+  /** Row of the shim table this single shim belongs to. */
+  readonly row: number;
+  /** Single shim, counted from the piston. */
+  readonly shim: number;
+  readonly outerRadius_mm: number;
+  readonly thickness_mm: number;
+  /** Lower and upper surface from the bore of the shim to its rim. */
+  readonly bottom: readonly Point[];
+  readonly top: readonly Point[];
+}
+
+/** Every single shim with the row it comes from, piston side first. */
+export function singleShims(rows: readonly ShimRow[]): { row: number; shim: ShimRow }[] {
+  return rows.flatMap((shim, row) => Array.from({ length: countOf(shim) }, () => ({ row, shim })));
+}
+
+export const stackHeight = (rows: readonly ShimRow[]): number =>
+  rows.reduce((sum, row) => sum + row.thickness_mm * countOf(row), 0);
+
+/** Bore of the shims and the post through it: schematic, a fixed part of the clamp. */
+export const postRadius = (valving: Valving): number => valving.clampDiameter_mm * 0.3;
+
+function lowerSurface(valving: Valving, rim: number, base: number, index: number, state?: StackState): Point[] {
+  const start = { r: postRadius(valving), z: base };
+  const lifts = state?.shape.lift_m[index];
+  if (!state || !lifts) return [start, { r: rim, z: base }];
+  const curve = Array.from(lifts, (lift, i) => ({
+    r: millimetresFromMetres(state.shape.radius_m[i]),
+    z: base + millimetresFromMetres(lift),
+  }));
+  return [start, ...curve];
+}
+
+/** Shims as they lie, bent by the computed state where there is one. */
+export function shimOutlines(valving: Valving, state?: StackState): ShimOutline[] {
+  let base = 0;
+  return singleShims(valving.shims).map(({ row, shim }, index) => {
+    const rim = shim.outerDiameter_mm / 2;
+    const bottom = lowerSurface(valving, rim, base, index, state);
+    const top = bottom.map(({ r, z }) => ({ r, z: z + shim.thickness_mm }));
+    base += shim.thickness_mm;
+    return { row, shim: index, outerRadius_mm: rim, thickness_mm: shim.thickness_mm, bottom, top };
+  });
+}
+
+export interface Depths {
+  readonly recess: number;
+  readonly groove: number;
+  readonly shoulder: number;
+  readonly body: number;
+}
+
+export interface PistonOutline {
+  /** Inside and outside of the port channel, as closed outlines. */
+  readonly inner: readonly Point[];
+  readonly outer: readonly Point[];
+  readonly channel: { readonly inner_mm: number; readonly outer_mm: number };
+}
+
+function channelOf(body: ValveBody): { inner_mm: number; outer_mm: number } {
+  const { innerDiameter_mm, outerDiameter_mm } = body.pressureZone;
+  const middle = (innerDiameter_mm + outerDiameter_mm) / 4;
+  const port = body.ports.diameter_mm ?? Math.sqrt(((body.ports.area_mm2 ?? 0) * 4) / Math.PI);
+  const half = Math.min(port, (outerDiameter_mm - innerDiameter_mm) / 2) / 2;
+  return { inner_mm: middle - half, outer_mm: middle + half };
+}
+
+/** Half of the piston, right of the axis: hub, recess, port groove, seat, shoulder. */
+export function pistonOutline(valving: Valving, body: ValveBody, pistonRadius: number, depths: Depths): PistonOutline {
+  const hub = valving.clampDiameter_mm / 2;
+  const zoneIn = Math.max(body.pressureZone.innerDiameter_mm / 2, hub);
+  const zoneOut = body.pressureZone.outerDiameter_mm / 2;
+  const [seatIn, seatOut] = [body.seat.innerDiameter_mm / 2, body.seat.outerDiameter_mm / 2];
+  const channel = channelOf(body);
+  const [recess, groove, shoulder, floor] = [-depths.recess, -depths.groove, -depths.shoulder, -depths.body];
+  const inner = [
+    { r: postRadius(valving), z: 0 },
+    { r: hub, z: 0 },
+    ...(zoneIn > hub
+      ? [
+          { r: hub, z: recess },
+          { r: zoneIn, z: recess },
+        ]
+      : []),
+    { r: zoneIn, z: groove },
+    { r: channel.inner_mm, z: groove },
+    { r: channel.inner_mm, z: floor },
+    { r: postRadius(valving), z: floor },
+  ];
+  const outer = [
+    { r: channel.outer_mm, z: groove },
+    { r: zoneOut, z: groove },
+    ...(seatIn > zoneOut
+      ? [
+          { r: zoneOut, z: recess },
+          { r: seatIn, z: recess },
+        ]
+      : []),
+    { r: seatIn, z: valving.seatHeight_mm },
+    { r: seatOut, z: valving.seatHeight_mm },
+    { r: seatOut, z: shoulder },
+    { r: pistonRadius, z: shoulder },
+    { r: pistonRadius, z: floor },
+    { r: channel.outer_mm, z: floor },
+  ];
+  return { inner, outer, channel };
+}
+
+/** Highest point the drawing must hold: the stack, lifted as far as it goes, and the backing plate. */
+export function drawingHeight(valving: Valving, largestLift_mm: number): number {
+  const top = stackHeight(valving.shims);
+  return top + Math.max(largestLift_mm, valving.backingPlate?.gap_mm ?? 0);
+}

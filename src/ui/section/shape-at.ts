@@ -1,0 +1,94 @@
+/** Looking up what the solver computed: between two computed points, straight lines. No mechanics here. */
+import type { ConvergedLift, FailedForce, ForceCurve, ForcePoint, StackShape, StackTable } from '../app/solved.ts';
+
+export const isSolved = (point: ForcePoint | FailedForce): point is ForcePoint => point.status === 'converged';
+
+const between = (a: number, b: number, share: number): number => a + (b - a) * share;
+
+const betweenLists = (a: readonly number[], b: readonly number[], share: number): number[] =>
+  a.map((value, i) => between(value, b[i], share));
+
+/** The two neighbours of `x` in rising `xs` and how far it lies between them; the ends hold outside. */
+export function bracket(xs: readonly number[], x: number): { low: number; high: number; share: number } {
+  const last = xs.length - 1;
+  if (x <= xs[0]) return { low: 0, high: 0, share: 0 };
+  if (x >= xs[last]) return { low: last, high: last, share: 0 };
+  const high = xs.findIndex((value) => value >= x);
+  return { low: high - 1, high, share: (x - xs[high - 1]) / (xs[high] - xs[high - 1]) };
+}
+
+/** What a drawing and a table show of one stack at one pressure. */
+export interface StackState {
+  readonly pressure_Pa: number;
+  readonly shape: StackShape;
+  readonly seatOpening_m: number;
+  readonly shimEdgeLift_m: readonly number[];
+  readonly shimStress_Pa: readonly number[];
+}
+
+function shapeBetween(a: StackShape, b: StackShape, share: number): StackShape {
+  const lift_m = a.lift_m.map((row, s) => row.map((value, i) => between(value, b.lift_m[s][i], share)));
+  return { radius_m: a.radius_m, lift_m };
+}
+
+function stateBetween(a: ConvergedLift, b: ConvergedLift, share: number): StackState {
+  return {
+    pressure_Pa: between(a.pressure_Pa, b.pressure_Pa, share),
+    shape: shapeBetween(a.shape, b.shape, share),
+    seatOpening_m: between(a.seatOpening_m, b.seatOpening_m, share),
+    shimEdgeLift_m: betweenLists(a.shimEdgeLift_m, b.shimEdgeLift_m, share),
+    shimStress_Pa: betweenLists(a.shimStress_Pa, b.shimStress_Pa, share),
+  };
+}
+
+/** The stack at a pressure across its shims; nothing when the table is empty or the pressure lies beyond its end. */
+export function stackAt(table: StackTable, pressure_Pa: number): StackState | undefined {
+  const end = table.pressure_Pa.at(-1);
+  if (end === undefined || pressure_Pa > end * (1 + 1e-9)) return undefined;
+  const { low, high, share } = bracket(table.pressure_Pa, pressure_Pa);
+  return stateBetween(table.points[low], table.points[high], share);
+}
+
+/** Points of one direction by rising speed; compression speeds are positive. */
+export function pointsOf(curve: ForceCurve, direction: 1 | -1): (ForcePoint | FailedForce)[] {
+  return curve.points
+    .filter((p) => p.shaftSpeed_m_s * direction > 0)
+    .sort((a, b) => Math.abs(a.shaftSpeed_m_s) - Math.abs(b.shaftSpeed_m_s));
+}
+
+type NumberKey = { [K in keyof ForcePoint]: ForcePoint[K] extends number ? K : never }[keyof ForcePoint];
+
+function pointBetween(a: ForcePoint, b: ForcePoint, share: number): ForcePoint {
+  const at = (key: NumberKey): number => between(a[key], b[key], share);
+  return {
+    status: 'converged',
+    shaftSpeed_m_s: at('shaftSpeed_m_s'),
+    force_N: at('force_N'),
+    gasForce_N: at('gasForce_N'),
+    frictionForce_N: at('frictionForce_N'),
+    dampingForce_N: at('dampingForce_N'),
+    compressionPressure_Pa: at('compressionPressure_Pa'),
+    reboundPressure_Pa: at('reboundPressure_Pa'),
+    gasPressure_Pa: at('gasPressure_Pa'),
+    pistonDrop_Pa: at('pistonDrop_Pa'),
+    shimPressure_Pa: at('shimPressure_Pa'),
+    seatOpening_m: at('seatOpening_m'),
+    flows: {
+      ports_m3_s: between(a.flows.ports_m3_s, b.flows.ports_m3_s, share),
+      bleed_m3_s: between(a.flows.bleed_m3_s, b.flows.bleed_m3_s, share),
+    },
+    airRelease: a.airRelease || b.airRelease,
+    gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),
+  };
+}
+
+/** The damper at a speed (>= 0) in one direction; the failed neighbour when one of the two did not solve. */
+export function pointAt(curve: ForceCurve, direction: 1 | -1, speed_m_s: number): ForcePoint | FailedForce | undefined {
+  const points = pointsOf(curve, direction);
+  if (points.length === 0) return undefined;
+  const speeds = points.map((p) => Math.abs(p.shaftSpeed_m_s));
+  const { low, high, share } = bracket(speeds, speed_m_s);
+  const [a, b] = [points[low], points[high]];
+  if (!isSolved(a)) return a;
+  return isSolved(b) ? pointBetween(a, b, share) : b;
+}

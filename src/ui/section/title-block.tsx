@@ -1,0 +1,57 @@
+/** The title block of the sheet: what is drawn, at which scale, by which theory, at which speed. */
+
+import type { JSX } from 'preact';
+import { millimetresFromMetres } from '../../units/si.ts';
+import { show, showRatio } from '../app/quantities.ts';
+import { THEORY } from '../app/solve.ts';
+import { cursorSpeed } from '../app/store.ts';
+import type { DrawnStack } from '../app/views.ts';
+import { text } from '../text/en.ts';
+import type { Sheet } from './sheet.ts';
+
+/** Above this many face thicknesses of lift, small deflection shows some 10 % too much (membrane stiffening). */
+const SMALL_DEFLECTION_LIMIT = 0.7;
+
+const largest = (values: readonly number[]): number => Math.max(...values);
+
+function cellsOf(sheet: Sheet, { build, state }: DrawnStack): [string, string][] {
+  const none = text.readout.none;
+  const { cells } = text.section;
+  const scale =
+    sheet.axial === 1
+      ? text.section.scaleTrue(`${sheet.radial}`)
+      : text.section.scale(`${sheet.radial}`, `${sheet.axial}`);
+  return [
+    [cells.build, build.name],
+    [cells.scale, scale],
+    [cells.theory, text.theory[THEORY]],
+    [cells.cursor, show('speed', cursorSpeed.value)],
+    [cells.pressure, state ? show('pressure', state.pressure_Pa) : none],
+    [cells.opening, state ? show('lift', state.seatOpening_m) : none],
+    [cells.lift, state ? show('lift', state.shimEdgeLift_m[0]) : none],
+    [cells.stress, state ? show('stress', largest(state.shimStress_Pa)) : none],
+  ];
+}
+
+function beyondSmall({ state, valving }: DrawnStack): string | undefined {
+  if (!state || THEORY !== 'small-deflection') return undefined;
+  const ratio = millimetresFromMetres(state.shimEdgeLift_m[0]) / valving.shims[0].thickness_mm;
+  return ratio > SMALL_DEFLECTION_LIMIT ? text.section.beyondSmall(showRatio(ratio)) : undefined;
+}
+
+export function TitleBlock({ sheet, stack }: { sheet: Sheet; stack: DrawnStack }): JSX.Element {
+  const note = stack.state ? beyondSmall(stack) : text.section.atRest;
+  return (
+    <>
+      <dl class="title-block" title={text.section.scaleWhy}>
+        {cellsOf(sheet, stack).map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      {note && <p class="sheet-note">{note}</p>}
+    </>
+  );
+}
