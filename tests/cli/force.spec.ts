@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { run } from '../../src/cli/run.ts';
+import { fixturePath, fixtureText, PROJECT_FIXTURE, soundProject } from '../helpers/documents.ts';
+import { runCli } from '../helpers/run-cli.ts';
+
+const PROJECT = fixturePath(PROJECT_FIXTURE);
+
+const withTwoBuilds = (): string => {
+  const project = soundProject();
+  const [first] = project.builds;
+  const softer = structuredClone(first);
+  softer.valves.pistonCompression.shims[0].count = 1;
+  return JSON.stringify({ ...project, builds: [first, { ...softer, id: 'softer', name: 'Softer, 1 face shim' }] });
+};
+
+const forces = (stdout: string): number[] =>
+  JSON.parse(stdout).points.map((point: { force_N: number }) => point.force_N);
+
+describe.concurrent('shimwright force', () => {
+  it('gives force, flows, opening and pressures at each speed, rebound below 0', async () => {
+    const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '-0.5,0,0.5', '--json']);
+    const { points, ...head } = JSON.parse(stdout);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    expect(head).toEqual({
+      format: 'shimwright/force',
+      version: 1,
+      theory: 'large-deflection',
+      project: 'Two-stage rear damper',
+      build: { id: 'as-found', name: 'As found' },
+      oilTemperature_degC: 40,
+    });
+    const [rebound, still, compression] = points;
+    expect(points.map((point: { shaftSpeed_m_s: number }) => point.shaftSpeed_m_s)).toEqual([-0.5, 0, 0.5]);
+    expect(rebound.force_N).toBeLessThan(still.force_N);
+    expect(compression.force_N).toBeGreaterThan(still.force_N);
+    for (const point of points) {
+      expect(point.status).toBe('converged');
+      expect(point.force_N).toBeCloseTo(point.gasForce_N + point.frictionForce_N + point.dampingForce_N, 6);
+      // Gauge pressure counts from the standard atmosphere, 1.01325 bar.
+      expect(point.compressionPressureAbsolute_bar - point.compressionPressureGauge_bar).toBeCloseTo(1.01325, 8);
+      expect(point.reboundPressureAbsolute_bar - point.reboundPressureGauge_bar).toBeCloseTo(1.01325, 8);
+      expect(point.gasPressureAbsolute_bar - point.gasPressureGauge_bar).toBeCloseTo(1.01325, 8);
+      expect(point.gasPressureNeededAbsolute_bar - point.gasPressureNeededGauge_bar).toBeCloseTo(1.01325, 8);
+      expect(point.airRelease).toBe(false);
+      // What the piston displaces in compression: (46 mm)^2 - (16 mm)^2 by pi / 4, at 0.5 m/s 43.82 L/min.
+      expect(point.portsFlow_L_min + point.bleedFlow_L_min).toBeCloseTo(Math.abs(point.shaftSpeed_m_s) * 87.64, 1);
+    }
+    expect(compression.seatOpening_mm).toBeGreaterThan(0);
+    expect(still).toMatchObject({ dampingForce_N: 0, seatOpening_mm: 0, pistonDrop_bar: 0 });
+  });
+
+  it('takes the baseline, or a build by its id or its name', async () => {
+    const force = (...words: string[]) =>
+      runCli(['force', '-', '--speeds-m-s', '0.5', '--json', ...words], withTwoBuilds());
+    const [base, byId, byName, other] = await Promise.all([
+      force(),
+      force('--build', 'as-found'),
+      force('--build', 'Softer, 1 face shim'),
+      force('--build', 'softer'),
+    ]);
+    expect(byId.stdout).toBe(base.stdout);
+    expect(other.stdout).toBe(byName.stdout);
+    expect(forces(other.stdout)[0]).toBeLessThan(forces(base.stdout)[0]);
+    const unknown = await force('--build', 'stiffer');
+    expect(unknown).toMatchObject({ code: 2, stdout: '' });
+    expect(unknown.stderr).toContain('the builds are as-found (As found), softer (Softer, 1 face shim)');
+  });
+
+  it('asks for the id where two builds share a name', async () => {
+    const text = withTwoBuilds().replace('Softer, 1 face shim', 'As found');
+    const shared = await runCli(['force', '-', '--speeds-m-s', '0.5', '--build', 'As found'], text);
+    expect(shared).toMatchObject({ code: 2, stdout: '' });
+    expect(shared.stderr).toContain('several builds have that name');
+  });
+
+  it('prints the same numbers as CSV, and a table that says gauge', async () => {
+    const words = ['force', PROJECT, '--speeds-m-s', '0.1,0.5'];
+    const [asJson, asCsv, table] = await Promise.all([
+      runCli([...words, '--json']),
+      runCli([...words, '--csv']),
+      runCli(words),
+    ]);
+    const [header, ...rows] = asCsv.stdout.trimEnd().split('\r\n');
+    const [point] = JSON.parse(asJson.stdout).points;
+    expect(header.split(',')).toEqual(Object.keys(point));
+    expect(rows[0].split(',')).toEqual(Object.values(point).map(String));
+    expect(table.stdout.split('\n')[0]).toContain('compression bar gauge');
+    expect(table.stdout.trimEnd().split('\n')).toHaveLength(3);
+  });
+
+  it('warns where air comes out of the oil', async () => {
+    const text = fixtureText(PROJECT_FIXTURE).replace('"gaugePressure_bar": 10', '"gaugePressure_bar": 0');
+    const { code, stdout, stderr } = await runCli(['force', '-', '--speeds-m-s', '2', '--json'], text);
+    const [point] = JSON.parse(stdout).points;
+    expect({ code, airRelease: point.airRelease }).toEqual({ code: 0, airRelease: true });
+    expect(stderr).toContain(`${point.gasPressureNeededGauge_bar.toFixed(1)} bar gauge of gas would prevent it`);
+  });
+
+  it('gives no number where a speed cannot be reached, says why, and exits 1', async () => {
+    const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '0.1,500', '--json']);
+    const [sound, failed] = JSON.parse(stdout).points;
+    expect(code).toBe(1);
+    expect(sound.status).toBe('converged');
+    expect(failed.status).toBe('beyond-table');
+    const { shaftSpeed_m_s, status, ...numbers } = failed;
+    expect(Object.values(numbers).every((value) => value === null)).toBe(true);
+    expect(stderr).toMatch(/^at 500 m\/s: beyond-table: /);
+  });
+
+  it.each(['', 'NaN', '0.1,,0.2', 'fast'])('refuses the speeds %j', async (list) => {
+    const { exit, result, talk } = await run(['force', PROJECT, `--speeds-m-s=${list}`]);
+    expect({ exit, result }).toEqual({ exit: 2, result: '' });
+    expect(talk.join()).toContain('--speeds-m-s');
+  });
+});

@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { COMMANDS, EXIT_MEANINGS } from '../../src/cli/options.ts';
+import { run } from '../../src/cli/run.ts';
+import { fixturePath, fixtureText, PROJECT_FIXTURE, STACK_FIXTURE } from '../helpers/documents.ts';
+import { runCli } from '../helpers/run-cli.ts';
+
+const STACK = fixturePath(STACK_FIXTURE);
+const FOLDER = fixturePath('.');
+
+describe.concurrent('misuse', () => {
+  it.each([
+    [['lift'], 'lift needs a FILE'],
+    [['lift', STACK], 'lift needs --pressures-MPa LIST'],
+    [['lift', '--pressures-MPa', '0.1'], 'lift needs a FILE'],
+    [['lift', STACK, '--pressures-MPa'], '--pressures-MPa needs a value'],
+    [['lift', STACK, '--pressures-MPa', '--json'], '--pressures-MPa'],
+    [['lift', STACK, STACK, '--pressures-MPa', '0.1'], 'one FILE at a time'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--theory', 'magic'], 'wanted small-deflection or large-deflection'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--presure', '2'], 'lift has no option --presure'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '-j'], 'lift has no option -j'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--json=yes'], '--json takes no value'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--json', '--csv'], 'choose one of --json, --csv'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--pressures-mpa', '0.2'], 'given twice'],
+    [['lift', 'no-such-file.json', '--pressures-MPa', '0.1'], 'there is no such file'],
+    [['lift', FOLDER, '--pressures-MPa', '0.1'], 'this is a folder'],
+    [['force', STACK, '--speeds-m-s', '0.1'], 'wanted "shimwright/project"'],
+    [['check', 'no-such-file.json'], 'there is no such file'],
+    [['check', FOLDER], 'this is a folder'],
+    [['lft', STACK], 'the commands are lift, force, check'],
+    [['--constructor'], 'no command'],
+    [['__proto__', STACK], 'no command'],
+  ])('%j is refused with its reason', async (words, message) => {
+    const { exit, result, talk } = await run(words);
+    expect({ exit, result }).toEqual({ exit: 2, result: '' });
+    expect(talk.join('\n')).toContain(message);
+  });
+
+  it('exits 2, says why on stderr and leaves stdout empty', async () => {
+    const { code, stdout, stderr } = await runCli(['lift', 'no-such-file.json', '--pressures-MPa', '0.1']);
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toBe('shimwright: no-such-file.json: there is no such file\n');
+  });
+
+  it('refuses what is no text', async () => {
+    const { code, stderr } = await runCli(['check', '-'], Buffer.from([0xff, 0xfe, 0x7b, 0x00]));
+    expect(code).toBe(2);
+    expect(stderr).toContain('no UTF-8 text');
+  });
+
+  it('stops reading an endless input', async () => {
+    const { code, stdout } = await runCli(['check', '/dev/zero']);
+    expect(code).toBe(2);
+    expect(stdout).toContain('[document.too-large]');
+  });
+});
+
+describe.concurrent('shimwright check', () => {
+  it.each([STACK_FIXTURE, PROJECT_FIXTURE])('finds no fault in %s', async (name) => {
+    const { code, stdout, stderr } = await runCli(['check', fixturePath(name)]);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    expect(stdout).toContain('no faults');
+  });
+
+  it('reports every fault on stdout and exits 2', async () => {
+    const text = fixtureText(PROJECT_FIXTURE)
+      .replace('"thickness_mm": 0.1 }', '"thickness_mm": -0.1 }')
+      .replace('"boreDiameter_mm": 46', '"boreDiameter_mm": 15');
+    const { code, stdout, stderr } = await runCli(['check', '-'], text);
+    expect({ code, stderr }).toEqual({ code: 2, stderr: '' });
+    expect(stdout).toContain('builds[0].valves.pistonCompression.shims[1].thickness_mm: got -0.1 mm');
+    expect(stdout).toContain('[damper.rod.beyond-bore]');
+    const asJson = await runCli(['check', '-', '--json'], text);
+    expect(asJson.code).toBe(2);
+    const report = JSON.parse(asJson.stdout);
+    expect(report).toMatchObject({ format: 'shimwright/check', version: 1, ok: false });
+    expect(report.faults.map((fault: { code: string }) => fault.code)).toContain('damper.rod.beyond-bore');
+    expect(stdout.trimEnd().split('\n')).toHaveLength(report.faults.length + 1);
+  });
+});
+
+describe.concurrent('help and version', () => {
+  it('lists every command, option and exit code of the table', async () => {
+    const general = await runCli(['--help']);
+    expect(general).toMatchObject({ code: 0, stderr: '' });
+    for (const [code, meaning] of EXIT_MEANINGS) expect(general.stdout).toContain(`${code}  ${meaning}`);
+    for (const { name, summary, options } of COMMANDS) {
+      expect(general.stdout).toContain(summary);
+      const [own, other] = await Promise.all([run([name, '--help']), run(['help', name])]);
+      expect(own).toMatchObject({ exit: 0, talk: [] });
+      expect(other.result).toBe(own.result);
+      for (const option of options) expect(own.result).toContain(`--${option.name}`);
+    }
+  });
+
+  it('without words shows the help on stderr and exits 2', async () => {
+    const { code, stdout, stderr } = await runCli([]);
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toContain('shimwright lift FILE --pressures-MPa LIST');
+  });
+
+  it('prints the version of the package', async () => {
+    const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+    expect(await runCli(['--version'])).toEqual({ code: 0, stdout: `${version}\n`, stderr: '' });
+  });
+});

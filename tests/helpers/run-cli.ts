@@ -1,0 +1,29 @@
+/** Runs the command line as a person does: another process, its two streams and its exit code. */
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+export interface CliRun {
+  readonly code: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+export function runCli(words: readonly string[], input: string | Buffer = ''): Promise<CliRun> {
+  const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...words], { cwd: ROOT });
+  let [stdout, stderr] = ['', ''];
+  child.stdout.setEncoding('utf8').on('data', (text) => {
+    stdout += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text) => {
+    stderr += text;
+  });
+  // A command that ends before it has read all of its input closes the pipe: that is its right.
+  child.stdin.on('error', () => {});
+  child.stdin.end(input);
+  return new Promise((resolve, reject) => {
+    child.on('error', reject);
+    child.on('close', (code) => resolve({ code, stdout, stderr }));
+  });
+}
