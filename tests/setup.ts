@@ -1,4 +1,5 @@
-/** Seeds fast-check: from FC_SEED, or a fixed number, printed by fast-check itself on a failure. */
+/** Seeds fast-check: from FC_SEED, or a fixed number, printed by fast-check itself on a failure. CI has to name its seed. */
 import fc from 'fast-check';
+import { seedFrom } from './helpers/seed.ts';
 
-fc.configureGlobal({ seed: Number(process.env.FC_SEED ?? 20260611) });
+fc.configureGlobal({ seed: seedFrom(process.env) });
