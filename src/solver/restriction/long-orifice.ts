@@ -8,7 +8,7 @@
  * Re is taken on the ideal velocity V = sqrt(2 dp / rho). The source was not seen to say so, but with the real velocity
  * the drop would not vanish with the flow: dp = rho u^2/2 (20 (1 + 2.25 s)/Re)^2 would stay constant as u falls.
  *
- * Below Re = 10 the formula would let 45 % more through than the exact creeping flow of a hole of finite length
+ * Below Re = 10 the formula would let 44 to 53 % more through than the exact creeping flow of a hole of finite length
  * (Dagan, Weinbaum & Pfeffer 1982, from memory): Q = A d dp / (6 pi mu (1 + 16 s / (3 pi))). Between Re 10 and 1 the
  * coefficient goes over to it smoothly.
  *

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ConvergedLift } from '../../../../src/solver/types.ts';
+import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
+import type { ConvergedLift, StackInput } from '../../../../src/solver/types.ts';
 import { openingTable } from '../../../../src/solver/valve/opening-table.ts';
 import { LINEAR_STACK_INPUT, type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 
@@ -10,6 +11,25 @@ const tableOf = (law: LinearStack, enough: (point: ConvergedLift) => boolean, lo
   openingTable(linearStack(law, log), LINEAR_STACK_INPUT, 'small-deflection', enough);
 
 const PRELOADED: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 137e3 };
+
+const SPRING_STEEL = { youngsModulus_Pa: 206e9, poissonsRatio: 0.3 };
+/** A preloaded two-stage stack of our own, diameters and thicknesses in mm. */
+const TWO_STAGE: StackInput = {
+  ...LINEAR_STACK_INPUT,
+  seat: { ...LINEAR_STACK_INPUT.seat, height_m: 0.1e-3 },
+  shims: [
+    [30, 0.2],
+    [30, 0.2],
+    [18, 0.1],
+    [27, 0.15],
+    [24, 0.15],
+    [20, 0.2],
+  ].map(([diameter, thickness]) => ({
+    outerRadius_m: diameter / 2000,
+    thickness_m: thickness / 1000,
+    ...SPRING_STEEL,
+  })),
+};
 
 describe('openingTable', () => {
   it('finds the cracking pressure and stays on the seat below it', () => {
@@ -42,6 +62,25 @@ describe('openingTable', () => {
       expect(Math.abs(opening(p) - wanted)).toBeLessThan(0.02 * 0.3e-3);
     }
   });
+
+  it.each(['small-deflection', 'large-deflection'] as const)(
+    'keeps to a solved two-stage stack within 1 %% (%s)',
+    (theory) => {
+      const solve = (pressures: readonly number[]) =>
+        solveLift(TWO_STAGE, pressures, { theory, landPressure: 'falling' });
+      const { opening, crackingPressure_Pa } = openingTable((_, p) => solve(p), TWO_STAGE, theory, upTo(2e6));
+      const pressures = Array.from({ length: 80 }, (_, i) => (2e6 * (i + 1)) / 80);
+      for (const point of solve(pressures).points) {
+        expect(point.status).toBe('converged');
+        const { pressure_Pa, seatOpening_m } = point as ConvergedLift;
+        expect(Math.abs(opening(pressure_Pa) - seatOpening_m)).toBeLessThan(0.01 * seatOpening_m + 1e-8);
+      }
+      const around = solve([crackingPressure_Pa * 0.995, crackingPressure_Pa * 1.005]).points as ConvergedLift[];
+      expect(around[0].seatForce_N).toBeGreaterThan(0);
+      expect(around[1].seatForce_N).toBeLessThan(1e-6);
+      expect(around[1].seatOpening_m).toBeGreaterThan(0);
+    },
+  );
 
   it('costs at most 16 points and few solves beside them', () => {
     const log: number[] = [];
