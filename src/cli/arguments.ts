@@ -19,7 +19,9 @@ function joinNegativeValues(words: readonly string[], options: readonly Option[]
 }
 
 function tokensOf(words: readonly string[], options: readonly Option[]): Token[] {
-  const lowerCase = words.map((word) => word.replace(/^--[^=]*/, (name) => name.toLowerCase()));
+  // Behind a bare -- everything is a file name.
+  const end = words.includes('--') ? words.indexOf('--') : words.length;
+  const lowerCase = words.map((word, i) => (i < end ? word.replace(/^--[^=]*/, (name) => name.toLowerCase()) : word));
   const config = Object.fromEntries(
     options.map(({ name, value }) => [name.toLowerCase(), { type: value ? 'string' : 'boolean' } as const]),
   );

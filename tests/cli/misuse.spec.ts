@@ -24,6 +24,7 @@ describe.concurrent('misuse', () => {
     [['lift', STACK, '--pressures-MPa', '0.1', '--pressures-mpa', '0.2'], 'given twice'],
     [['lift', 'no-such-file.json', '--pressures-MPa', '0.1'], 'there is no such file'],
     [['lift', FOLDER, '--pressures-MPa', '0.1'], 'this is a folder'],
+    [['check', '--', '--No-Such.json'], '--No-Such.json: there is no such file'],
     [['force', STACK, '--speeds-m-s', '0.1'], 'wanted "shimwright/project"'],
     [['check', 'no-such-file.json'], 'there is no such file'],
     [['check', FOLDER], 'this is a folder'],
