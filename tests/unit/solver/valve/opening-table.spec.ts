@@ -64,7 +64,7 @@ describe('openingTable', () => {
   });
 
   it.each(['small-deflection', 'large-deflection'] as const)(
-    'keeps to a solved two-stage stack within 1 %% (%s)',
+    'keeps to a solved two-stage stack to a hundredth (%s)',
     (theory) => {
       const solve = (pressures: readonly number[]) =>
         solveLift(TWO_STAGE, pressures, { theory, landPressure: 'falling' });
