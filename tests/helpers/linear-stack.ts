@@ -1,5 +1,5 @@
 /** A stand-in for the stack solver with a known law: opening = compliance (p - cracking), for tests of what is built on it. */
-import type { ConvergedLift, LiftResult, StackInput } from '../../src/solver/types.ts';
+import type { LiftResult, StackInput } from '../../src/solver/types.ts';
 import type { LiftSolver } from '../../src/solver/valve/stack-samples.ts';
 
 export interface LinearStack {
@@ -28,8 +28,8 @@ function liftAt(law: LinearStack, pressure_Pa: number): LiftResult['points'][num
   return { ...emptyLift, pressure_Pa, seatOpening_m, seatForce_N: 20 * Math.max(1 - pressure_Pa / cracking, 0) || 0 };
 }
 
-const emptyLift: ConvergedLift = {
-  status: 'converged',
+const emptyLift = {
+  status: 'converged' as const,
   pressure_Pa: 0,
   iterations: 1,
   residual: 0,
@@ -43,7 +43,9 @@ const emptyLift: ConvergedLift = {
   clampForce_N: 0,
   seatForce_N: 0,
   plateForce_N: 0,
-  shape: { radius_m: new Float64Array([0.006, 0.015]), lift_m: [new Float64Array([0, 0])] },
+  hubRise_m: 0,
+  springForce_N: 0,
+  shape: { radius_m: new Float64Array([0.006, 0.015]), lift_m: [new Float64Array([0, 0])], firstNode: [0] },
 };
 
 const SPRING_STEEL = { youngsModulus_Pa: 206e9, poissonsRatio: 0.3 };

@@ -20,7 +20,7 @@ const MAX_APPROACHES = 3;
 const MAX_POINTS = 16;
 const MIN_OPEN_POINTS = 5;
 /** Chord and cubic may differ by this share of the opening before a point is put between. */
-const BEND_TOLERANCE = 0.0075;
+const BEND_TOLERANCE = 0.005;
 /** ... and openings below this share of the largest one need not be that exact. */
 const NEGLIGIBLE_OPENING = 0.02;
 /** Plates that bend by more than this share of their free width are no longer thin plates of moderate rotation. */
