@@ -23,6 +23,26 @@ export interface ShimInput {
   readonly thickness_m: number;
   readonly youngsModulus_Pa: number;
   readonly poissonsRatio: number;
+  /** Bore; a shim whose bore is larger than the clamp is held by its neighbours alone (a preload ring). */
+  readonly innerRadius_m?: number;
+  /** Height of the rim over the shim's own hub plane when unloaded; > 0 is coned away from the piston. */
+  readonly dish_m?: number;
+}
+
+/** A coil spring that presses on the last shim along a circle. */
+export interface CoilSpringInput {
+  readonly radius_m: number;
+  readonly rate_N_m: number;
+  /** Force at rest, towards the piston [N]. */
+  readonly preload_N: number;
+}
+
+/** The hub may rise bodily against a check spring, from its stop on the piston up to `travel_m`. */
+export interface FloatInput {
+  readonly travel_m: number;
+  readonly rate_N_m: number;
+  /** Force of the check spring with the hub on its stop [N]. */
+  readonly preload_N: number;
 }
 
 /** A stack on its clamp. */
@@ -33,16 +53,20 @@ export interface StackInput {
   readonly pressureZone: { readonly innerRadius_m: number; readonly outerRadius_m: number };
   /** Land on which the face shim rests; `height_m` above the hub plane (> 0 preloads the face shim). */
   readonly seat?: { readonly innerRadius_m: number; readonly outerRadius_m: number; readonly height_m: number };
-  /** Rigid plate over all radii, `gap_m` above the top of the unloaded stack. */
-  readonly backingPlate?: { readonly gap_m: number };
+  /** Rigid plate, `gap_m` above the top of the unloaded stack; it covers all radii up to its own, or all without one. */
+  readonly backingPlate?: { readonly gap_m: number; readonly outerRadius_m?: number };
+  readonly coilSpring?: CoilSpringInput;
+  readonly float?: FloatInput;
 }
 
-/** Deflected shape of every single shim on one radial mesh; `lift_m[s]` is NaN-free and ends at the rim of shim s. */
+/** Deflected shape of every single shim on one radial mesh. */
 export interface StackShape {
   /** Strictly rising node radii, length n [m]. */
   readonly radius_m: Float64Array;
-  /** Per single shim: mid-surface lift at its own nodes, length = number of nodes it reaches [m]. */
+  /** Per single shim: mid-surface lift at its own nodes, from its bore (node `firstNode[s]`) to its rim [m]. */
   readonly lift_m: readonly Float64Array[];
+  /** Per single shim: index in `radius_m` of its innermost node, 0 for every shim on the clamp. */
+  readonly firstNode: readonly number[];
 }
 
 export interface ConvergedLift {
@@ -60,11 +84,14 @@ export interface ConvergedLift {
   readonly shimStress_Pa: readonly number[];
   /** Radial surface stress at the clamp edge, from the clamp moment and membrane force [Pa]. */
   readonly shimClampStress_Pa: readonly number[];
-  /** Axial forces [N]: applied = clamp + plate - seat. */
+  /** Rise of the hub on its float, 0 without one [m]. */
+  readonly hubRise_m: number;
+  /** Axial forces [N]: applied + seat = clamp + plate + spring. */
   readonly appliedForce_N: number;
   readonly clampForce_N: number;
   readonly seatForce_N: number;
   readonly plateForce_N: number;
+  readonly springForce_N: number;
   readonly shape: StackShape;
 }
 

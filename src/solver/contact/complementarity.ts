@@ -41,7 +41,11 @@ export interface ContactProblem {
   readonly matrix: Float64Array;
   readonly rhs: Float64Array;
   readonly members: Int32Array;
+  /** Lift of each plate's nodes by the contact forces [m]. */
+  readonly lifts: readonly Float64Array[];
 }
+
+const NOTHING = new Float64Array(0);
 
 export type ContactStatus = 'resolved' | 'contact-not-resolved' | 'singular';
 
@@ -57,6 +61,7 @@ export function createContactProblem(pairs: ContactPairs, compliances: readonly 
     matrix: new Float64Array(m * m),
     rhs: new Float64Array(m),
     members: new Int32Array(m),
+    lifts: compliances.map(({ plate }) => new Float64Array(plate.nodes)),
   };
 }
 
@@ -99,45 +104,72 @@ function countBroken(problem: ContactProblem, gapTolerance: number): number {
 
 /** Forces that close exactly the pairs of the set A, then all gaps. */
 function solveClosedPairs(problem: ContactProblem): boolean {
-  const { pairs, closed, force, gap, freeGap, matrix, rhs, members } = problem;
+  const { pairs, closed, force, matrix, rhs, members } = problem;
   let n = 0;
   for (let c = 0; c < pairs.size; c++) {
     force[c] = 0;
     if (closed[c] === 1) members[n++] = c;
   }
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j <= i; j++) matrix[i * n + j] = pairCompliance(problem, members[i], members[j]);
-    matrix[i * n + i] *= 1 + SURFACE_COMPLIANCE;
-    rhs[i] = -freeGap[members[i]];
-  }
+  fillMatrix(problem, n);
   if (!factorCholesky(matrix, n)) return false;
+  for (let i = 0; i < n; i++) rhs[i] = -problem.freeGap[members[i]];
   solveCholesky(matrix, n, rhs);
   for (let i = 0; i < n; i++) force[members[i]] = rhs[i];
-  for (let c = 0; c < pairs.size; c++) {
-    let g = freeGap[c];
-    if (closed[c] === 0) for (let j = 0; j < n; j++) g += pairCompliance(problem, c, members[j]) * rhs[j];
-    gap[c] = closed[c] === 1 ? 0 : g;
-  }
+  liftByForces(problem, n);
+  readGaps(problem);
   return true;
 }
 
-/** M entry: change of the gap of pair c for a unit force in pair e. */
-function pairCompliance(problem: ContactProblem, c: number, e: number): number {
-  const { pairs } = problem;
-  const { node, below, above } = pairs;
-  let sum = 0;
-  if (above[e] !== RIGID) {
-    if (above[c] === above[e]) sum += entry(problem, above[e], node[c], node[e]);
-    else if (below[c] === above[e]) sum -= entry(problem, above[e], node[c], node[e]);
+/** Lower triangle of M for the closed pairs: the change of one gap for a unit force in another. */
+function fillMatrix({ pairs, compliances, matrix, members }: ContactProblem, n: number): void {
+  const { belowNode, aboveNode, below, above } = pairs;
+  for (let j = 0; j < n; j++) {
+    const e = members[j];
+    const up = above[e];
+    const down = below[e];
+    const upColumns = up === RIGID ? NOTHING : compliances[up].columns;
+    const downColumns = down === RIGID ? NOTHING : compliances[down].columns;
+    const upAt = up === RIGID ? 0 : columnOf(compliances[up], aboveNode[e]);
+    const downAt = down === RIGID ? 0 : columnOf(compliances[down], belowNode[e]);
+    for (let i = j; i < n; i++) {
+      const c = members[i];
+      let sum = 0;
+      if (up !== RIGID) {
+        if (above[c] === up) sum += upColumns[upAt + aboveNode[c]];
+        else if (below[c] === up) sum -= upColumns[upAt + belowNode[c]];
+      }
+      if (down !== RIGID) {
+        if (below[c] === down) sum += downColumns[downAt + belowNode[c]];
+        else if (above[c] === down) sum -= downColumns[downAt + aboveNode[c]];
+      }
+      matrix[i * n + j] = i === j ? sum * (1 + SURFACE_COMPLIANCE) : sum;
+    }
   }
-  if (below[e] !== RIGID) {
-    if (below[c] === below[e]) sum += entry(problem, below[e], node[c], node[e]);
-    else if (above[c] === below[e]) sum -= entry(problem, below[e], node[c], node[e]);
-  }
-  return sum;
 }
 
-function entry(problem: ContactProblem, plate: number, i: number, j: number): number {
-  const compliance = problem.compliances[plate];
-  return compliance.columns[columnOf(compliance, j) + i];
+/** Adds up what the contact forces lift each plate. */
+function liftByForces({ pairs, compliances, force, members, lifts }: ContactProblem, n: number): void {
+  const { belowNode, aboveNode, below, above } = pairs;
+  for (const lift of lifts) lift.fill(0);
+  for (let i = 0; i < n; i++) {
+    const c = members[i];
+    if (above[c] !== RIGID) addColumn(compliances[above[c]], aboveNode[c], force[c], lifts[above[c]]);
+    if (below[c] !== RIGID) addColumn(compliances[below[c]], belowNode[c], -force[c], lifts[below[c]]);
+  }
+}
+
+function addColumn(compliance: Compliance, j: number, force: number, lift: Float64Array): void {
+  const { columns } = compliance;
+  const at = columnOf(compliance, j);
+  for (let i = 0; i < lift.length; i++) lift[i] += force * columns[at + i];
+}
+
+function readGaps({ pairs, closed, freeGap, gap, lifts }: ContactProblem): void {
+  const { belowNode, aboveNode, below, above } = pairs;
+  for (let c = 0; c < pairs.size; c++) {
+    let g = freeGap[c];
+    if (above[c] !== RIGID) g += lifts[above[c]][aboveNode[c]];
+    if (below[c] !== RIGID) g -= lifts[below[c]][belowNode[c]];
+    gap[c] = closed[c] === 1 ? 0 : g;
+  }
 }

@@ -1,21 +1,23 @@
 /**
- * Which surfaces can touch: at every mesh node, the neighbours among the plates that reach it, the seat and the
+ * Which surfaces can touch: at every mesh node, the neighbours among the plates that cover it, the seat and the
  * backing plate.
  *
  * | symbol | unit | meaning |
  * |---|---|---|
- * | gap0 | m | distance of the two surfaces in the unloaded, unseated stack |
- * | gap | m | gap0 + w_above - w_below - seat rise; never below nothing in a solved state |
+ * | z | m | height of a plate's lower surface over the hub plane when nothing is loaded or pressed |
+ * | gap0 | m | distance of the two surfaces in that state; below 0 they interfere, which is what a preload is |
+ * | ramp | - | share 0…1 of the interference that has been enforced so far |
  *
- * Two consecutive plates that both reach radius r stand apart there by the thickness of the shorter plates between.
+ * gap = gap0 + (1 - ramp) max(0, -gap0) + w_above - w_below; never below nothing in a solved state with ramp 1.
  */
 
-/** What a contact needs to know of a plate: how far it reaches and how thick it is. */
+/** What a contact needs to know of a plate: which nodes it covers, and where its surfaces are. */
 export interface Layer {
+  readonly first: number;
   readonly nodes: number;
   readonly thickness_m: number;
-  /** Initial mid-surface height at the plate's nodes (coned shims), length nodes [m]. */
-  readonly initialHeight_m?: Float64Array;
+  /** Height z of the lower surface at each of its nodes, length nodes [m]. */
+  readonly lower_m: Float64Array;
 }
 
 /** Marks the rigid side of a pair in `below` (seat) or `above` (backing plate). */
@@ -23,55 +25,77 @@ export const RIGID = -1;
 
 export interface ContactPairs {
   readonly size: number;
+  /** Mesh node of the pair. */
   readonly node: Int32Array;
-  /** Plate under the gap, or RIGID for the seat. */
+  /** Plate under the gap, or RIGID for the seat, and the node in that plate's own numbers. */
   readonly below: Int32Array;
-  /** Plate over the gap, or RIGID for the backing plate. */
+  readonly belowNode: Int32Array;
+  /** Plate over the gap, or RIGID for the backing plate, and the node in that plate's own numbers. */
   readonly above: Int32Array;
+  readonly aboveNode: Int32Array;
   readonly gap0_m: Float64Array;
 }
 
+/** A rigid face over the mesh nodes `first` to `last`, at height z [m]. */
+export interface RigidFace {
+  readonly first: number;
+  readonly last: number;
+  readonly z_m: number;
+}
+
 export interface RigidFaces {
-  /** Nodes of the seat land, first to last. */
-  readonly seatNodes?: readonly [number, number];
-  /** Distance of the backing plate over the top of the unloaded stack [m]. */
-  readonly backingGap_m?: number;
+  readonly seat?: RigidFace;
+  readonly backing?: RigidFace;
+}
+
+interface Pair {
+  readonly node: number;
+  readonly below: number;
+  readonly above: number;
+  readonly gap0: number;
 }
 
 /** @param layers plates from the piston on @param nodes nodes of the mesh; node 0 is the clamp and never a contact */
 export function listContactPairs(layers: readonly Layer[], nodes: number, rigid: RigidFaces): ContactPairs {
-  const rows: { node: number; below: number; above: number; gap0: number }[] = [];
+  const pairs: Pair[] = [];
   for (let node = 1; node < nodes; node++) {
-    const reaching = layers.map((_, k) => k).filter((k) => layers[k].nodes > node);
-    if (reaching.length === 0) continue;
-    const height = (k: number) => layers[k].initialHeight_m?.[node] ?? 0;
-    const first = reaching[0];
-    const last = reaching[reaching.length - 1];
-    const [seatFirst, seatLast] = rigid.seatNodes ?? [nodes, -1];
-    if (node >= seatFirst && node <= seatLast) {
-      rows.push({ node, below: RIGID, above: first, gap0: thicknessBetween(layers, -1, first) + height(first) });
+    const covering = layers.map((_, k) => k).filter((k) => covers(layers[k], node));
+    if (covering.length === 0) continue;
+    const lower = (k: number) => layers[k].lower_m[node - layers[k].first];
+    const upper = (k: number) => lower(k) + layers[k].thickness_m;
+    const first = covering[0];
+    const last = covering[covering.length - 1];
+    if (isUnder(rigid.seat, node))
+      pairs.push({ node, below: RIGID, above: first, gap0: lower(first) - rigid.seat.z_m });
+    for (let i = 1; i < covering.length; i++) {
+      const [below, above] = [covering[i - 1], covering[i]];
+      pairs.push({ node, below, above, gap0: lower(above) - upper(below) });
     }
-    for (let i = 1; i < reaching.length; i++) {
-      const [below, above] = [reaching[i - 1], reaching[i]];
-      rows.push({ node, below, above, gap0: thicknessBetween(layers, below, above) + height(above) - height(below) });
-    }
-    if (rigid.backingGap_m !== undefined) {
-      const gap0 = rigid.backingGap_m + thicknessBetween(layers, last, layers.length) - height(last);
-      rows.push({ node, below: last, above: RIGID, gap0 });
+    if (isUnder(rigid.backing, node)) {
+      pairs.push({ node, below: last, above: RIGID, gap0: rigid.backing.z_m - upper(last) });
     }
   }
-  return {
-    size: rows.length,
-    node: Int32Array.from(rows, (r) => r.node),
-    below: Int32Array.from(rows, (r) => r.below),
-    above: Int32Array.from(rows, (r) => r.above),
-    gap0_m: Float64Array.from(rows, (r) => r.gap0),
-  };
+  return packPairs(pairs, layers);
 }
 
-/** Thickness of the layers strictly between two, all of which are too short to reach the radius in question [m]. */
-function thicknessBetween(layers: readonly Layer[], below: number, above: number): number {
-  let sum = 0;
-  for (let k = below + 1; k < above; k++) sum += layers[k].thickness_m;
-  return sum;
+function covers({ first, nodes }: Layer, node: number): boolean {
+  return node >= first && node < first + nodes;
+}
+
+function isUnder(face: RigidFace | undefined, node: number): face is RigidFace {
+  return face !== undefined && node >= face.first && node <= face.last;
+}
+
+function packPairs(pairs: readonly Pair[], layers: readonly Layer[]): ContactPairs {
+  const own = (k: number, node: number) => (k === RIGID ? RIGID : node - layers[k].first);
+  return {
+    size: pairs.length,
+    node: Int32Array.from(pairs, (r) => r.node),
+    below: Int32Array.from(pairs, (r) => r.below),
+    belowNode: Int32Array.from(pairs, (r) => own(r.below, r.node)),
+    above: Int32Array.from(pairs, (r) => r.above),
+    aboveNode: Int32Array.from(pairs, (r) => own(r.above, r.node)),
+    // A gap smaller than this is a sum of thicknesses that differs from nothing by rounding only.
+    gap0_m: Float64Array.from(pairs, (r) => (Math.abs(r.gap0) < 1e-12 ? 0 : r.gap0)),
+  };
 }

@@ -43,6 +43,10 @@ export function assembleTangent(plate: Plate, tangent: Tangent): void {
     }
     scatter(band, b, e * plate.d, kww, W_AT[plate.d], W_AT[plate.d]);
   }
+  // Without it the tangent of a free ring is singular; as it adds no force, a balanced state does not feel it.
+  band[b] += plate.tether_N_m;
+  for (const { node, rate_N_m } of plate.springs) band[node * plate.d * (b + 1) + b] += rate_N_m;
+  addSpringForces(plate);
   for (const f of plate.fixed) uncouple(plate, f);
 }
 
@@ -53,9 +57,10 @@ export function assembleInternal(plate: Plate): void {
     addBendingForce(plate, e);
     if (plate.d === 4) addStretchingForce(plate, e);
   }
+  addSpringForces(plate);
 }
 
-/** Strain energy at `plate.x` [J]. */
+/** Energy of plate and springs at `plate.x`, from the unloaded plate [J]. */
 export function strainEnergy(plate: Plate): number {
   const { x, d, bending } = plate;
   const at = W_AT[d];
@@ -67,7 +72,15 @@ export function strainEnergy(plate: Plate): number {
     }
     if (d === 4) twice += twiceStretchingEnergy(plate, e);
   }
+  for (const { node, rate_N_m, preload_N } of plate.springs) {
+    const w = x[node * d];
+    twice += (rate_N_m * w + 2 * preload_N) * w;
+  }
   return twice / 2;
+}
+
+function addSpringForces({ springs, internal, x, d }: Plate): void {
+  for (const { node, rate_N_m, preload_N } of springs) internal[node * d] += preload_N + rate_N_m * x[node * d];
 }
 
 function addBendingForce(plate: Plate, e: number): void {
@@ -86,7 +99,8 @@ function addStretching(plate: Plate, e: number, tangent: Tangent): void {
   const { tables, x, internal, C, nu } = plate;
   const { d0, d1, rw, rinv } = tables;
   const o = e * 4;
-  for (let q = e * GAUSS_POINTS; q < (e + 1) * GAUSS_POINTS; q++) {
+  const from = (plate.first + e) * GAUSS_POINTS;
+  for (let q = from; q < from + GAUSS_POINTS; q++) {
     const k = q * 4;
     const h0 = d1[k];
     const h1 = d1[k + 1];
@@ -97,7 +111,7 @@ function addStretching(plate: Plate, e: number, tangent: Tangent): void {
     const p1 = d0[k + 1] * ri;
     const p2 = d0[k + 2] * ri;
     const p3 = d0[k + 3] * ri;
-    const s0 = plate.initialSlope[q];
+    const s0 = plate.initialSlope;
     const s = s0 + h0 * x[o] + h1 * x[o + 1] + h2 * x[o + 4] + h3 * x[o + 5];
     const u1 = h0 * x[o + 2] + h1 * x[o + 3] + h2 * x[o + 6] + h3 * x[o + 7];
     const et = p0 * x[o + 2] + p1 * x[o + 3] + p2 * x[o + 6] + p3 * x[o + 7];
@@ -167,7 +181,8 @@ function addRow(
 function addStretchingForce(plate: Plate, e: number): void {
   const { tables, internal, C, nu } = plate;
   const { d0, d1, rw, rinv } = tables;
-  for (let q = e * GAUSS_POINTS; q < (e + 1) * GAUSS_POINTS; q++) {
+  const from = (plate.first + e) * GAUSS_POINTS;
+  for (let q = from; q < from + GAUSS_POINTS; q++) {
     const { s, er, et } = membraneStrains(plate, e, q);
     const c = C * rw[q];
     const Nr = c * (er + nu * et);
@@ -182,7 +197,8 @@ function addStretchingForce(plate: Plate, e: number): void {
 function twiceStretchingEnergy(plate: Plate, e: number): number {
   const { tables, C, nu } = plate;
   let twice = 0;
-  for (let q = e * GAUSS_POINTS; q < (e + 1) * GAUSS_POINTS; q++) {
+  const from = (plate.first + e) * GAUSS_POINTS;
+  for (let q = from; q < from + GAUSS_POINTS; q++) {
     const { er, et } = membraneStrains(plate, e, q);
     twice += C * tables.rw[q] * (er * er + et * et + 2 * nu * er * et);
   }
@@ -193,7 +209,7 @@ function twiceStretchingEnergy(plate: Plate, e: number): number {
 export function membraneStrains(plate: Plate, e: number, q: number): { s: number; er: number; et: number } {
   const { x, tables } = plate;
   const { d0, d1, rinv } = tables;
-  const s0 = plate.initialSlope[q];
+  const s0 = plate.initialSlope;
   let s = s0;
   let u = 0;
   let u1 = 0;

@@ -13,12 +13,19 @@
 import type { HermiteTables } from './hermite-tables.ts';
 import { GAUSS_POINTS } from './hermite-tables.ts';
 
-/** ∫ [p q + p̂ q̂/r² + ν (p q̂ + p̂ q)/r] dA for the first `elements` elements; p = high derivative, p̂ = low one. */
-function quadraticForm(t: HermiteTables, elements: number, nu: number, high: Float64Array, low: Float64Array) {
+/** ∫ [p q + p̂ q̂/r² + ν (p q̂ + p̂ q)/r] dA of `elements` elements from mesh element `first` on; p̂ is the low derivative. */
+function quadraticForm(
+  t: HermiteTables,
+  first: number,
+  elements: number,
+  nu: number,
+  high: Float64Array,
+  low: Float64Array,
+): Float64Array {
   const k = new Float64Array(elements * 16);
   for (let e = 0; e < elements; e++) {
     for (let g = 0; g < GAUSS_POINTS; g++) {
-      const q = e * GAUSS_POINTS + g;
+      const q = (first + e) * GAUSS_POINTS + g;
       const ri = t.rinv[q];
       for (let a = 0; a < 4; a++) {
         const pa = high[q * 4 + a];
@@ -34,12 +41,12 @@ function quadraticForm(t: HermiteTables, elements: number, nu: number, high: Flo
   return k;
 }
 
-/** @returns 16 numbers an element, rows by shape (value, slope inside; value, slope outside) */
-export function bendingElementMatrices(t: HermiteTables, elements: number, nu: number): Float64Array {
-  return quadraticForm(t, elements, nu, t.d2, t.d1);
+/** @param first mesh element of the inner edge @returns 16 numbers an element, rows by shape (value, slope inside; value, slope outside) */
+export function bendingElementMatrices(t: HermiteTables, first: number, elements: number, nu: number): Float64Array {
+  return quadraticForm(t, first, elements, nu, t.d2, t.d1);
 }
 
 /** @returns 16 numbers an element, as for bending but of the radial displacement u */
-export function membraneElementMatrices(t: HermiteTables, elements: number, nu: number): Float64Array {
-  return quadraticForm(t, elements, nu, t.d1, t.d0);
+export function membraneElementMatrices(t: HermiteTables, first: number, elements: number, nu: number): Float64Array {
+  return quadraticForm(t, first, elements, nu, t.d1, t.d0);
 }

@@ -16,12 +16,13 @@
 import type { Theory } from '../types.ts';
 import { bendingElementMatrices, membraneElementMatrices } from './element-matrices.ts';
 import type { HermiteTables } from './hermite-tables.ts';
-import { GAUSS_POINTS } from './hermite-tables.ts';
 
 export interface Plate {
   readonly tables: HermiteTables;
   readonly theory: Theory;
-  /** Nodes that the plate reaches; its elements are the first nodes - 1 of the mesh. */
+  /** Mesh node of the inner edge; 0 for every plate on the clamp. */
+  readonly first: number;
+  /** Nodes of the plate, numbered from its inner edge; its elements are nodes - 1 of the mesh from `first` on. */
   readonly nodes: number;
   readonly d: 2 | 4;
   /** Unknowns in all, nodes d. */
@@ -33,8 +34,11 @@ export interface Plate {
   readonly nu: number;
   /** Indices of the unknowns that an edge holds at nothing. */
   readonly fixed: Int32Array;
-  /** Slope of the unloaded mid-surface at the Gauss points (coned or dished shims) [-]. */
-  readonly initialSlope: Float64Array;
+  /** Slope of the unloaded mid-surface, the same from bore to rim (a coned shim) [-]. */
+  readonly initialSlope: number;
+  readonly springs: readonly PlateSpring[];
+  /** Stiffness that the tangent, but not the force, gets at the inner edge of a plate that nothing clamps [N/m]. */
+  readonly tether_N_m: number;
   /** D times the unit bending matrices and C times the unit membrane ones, 16 an element. */
   readonly bending: Float64Array;
   readonly membrane: Float64Array;
@@ -46,13 +50,24 @@ export interface Plate {
   readonly band: Float64Array;
 }
 
+/** An axial spring to ground along the circle of one node. */
+export interface PlateSpring {
+  readonly node: number;
+  readonly rate_N_m: number;
+  /** Force at rest, towards the piston [N]. */
+  readonly preload_N: number;
+}
+
 export interface PlateDescription {
+  readonly first?: number;
+  readonly springs?: readonly PlateSpring[];
+  readonly tether_N_m?: number;
   readonly nodes: number;
   readonly D: number;
   readonly C: number;
   readonly nu: number;
   readonly fixed: readonly number[];
-  readonly initialSlope?: Float64Array;
+  readonly initialSlope?: number;
 }
 
 /** Unknowns a node has under a theory. */
@@ -66,7 +81,7 @@ export function clampedInnerEdge(theory: Theory): number[] {
 }
 
 export function createPlate(tables: HermiteTables, theory: Theory, description: PlateDescription): Plate {
-  const { nodes, D, C, nu } = description;
+  const { nodes, D, C, nu, first = 0 } = description;
   const d = unknownsPerNode(theory);
   const size = nodes * d;
   const b = 2 * d - 1;
@@ -74,6 +89,7 @@ export function createPlate(tables: HermiteTables, theory: Theory, description: 
   return {
     tables,
     theory,
+    first,
     nodes,
     d,
     size,
@@ -82,9 +98,11 @@ export function createPlate(tables: HermiteTables, theory: Theory, description: 
     C,
     nu,
     fixed: Int32Array.from(description.fixed),
-    initialSlope: description.initialSlope ?? new Float64Array(elements * GAUSS_POINTS),
-    bending: bendingElementMatrices(tables, elements, nu).map((k) => k * D),
-    membrane: d === 4 ? membraneElementMatrices(tables, elements, nu).map((k) => k * C) : new Float64Array(0),
+    initialSlope: description.initialSlope ?? 0,
+    springs: description.springs ?? [],
+    tether_N_m: description.tether_N_m ?? 0,
+    bending: bendingElementMatrices(tables, first, elements, nu).map((k) => k * D),
+    membrane: d === 4 ? membraneElementMatrices(tables, first, elements, nu).map((k) => k * C) : new Float64Array(0),
     x: new Float64Array(size),
     unitLoad: new Float64Array(size),
     internal: new Float64Array(size),

@@ -9,7 +9,8 @@
  * The fall is that of creeping flow between parallel discs; source: Bird, Stewart & Lightfoot, Transport Phenomena
  * (radial flow between discs). Element edges must lie on r1, r2 and r3.
  */
-import { GAUSS_POINTS, type HermiteTables } from './hermite-tables.ts';
+import { GAUSS_POINTS } from './hermite-tables.ts';
+import type { Plate } from './plate.ts';
 
 export interface PressureRing {
   readonly inner_m: number;
@@ -18,18 +19,11 @@ export interface PressureRing {
   readonly end_m: number;
 }
 
-/**
- * Adds ∫ p φ dA of one element to the load of a plate.
- * @param load generalised force of unit pressure, d unknowns a node, added to [m², m³]
- */
-export function addElementPressure(
-  t: HermiteTables,
-  ring: PressureRing,
-  e: number,
-  d: number,
-  load: Float64Array,
-): void {
-  for (let q = e * GAUSS_POINTS; q < (e + 1) * GAUSS_POINTS; q++) {
+/** Adds ∫ p φ dA of one mesh element to the unit load of a plate that covers it. */
+export function addElementPressure(plate: Plate, ring: PressureRing, element: number): void {
+  const { tables: t, unitLoad: load, d } = plate;
+  const e = element - plate.first;
+  for (let q = element * GAUSS_POINTS; q < (element + 1) * GAUSS_POINTS; q++) {
     const weight = t.rw[q] * pressureShare(ring, 1 / t.rinv[q]);
     load[e * d] += weight * t.d0[q * 4];
     load[e * d + 1] += weight * t.d0[q * 4 + 1];

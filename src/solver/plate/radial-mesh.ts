@@ -10,7 +10,7 @@
 const SAME_NODE = 1e-7;
 
 /** Elements that a span from clamp to the largest rim gets at least, see docs/theory.md for the error this leaves. */
-export const DEFAULT_ELEMENTS = 12;
+export const DEFAULT_ELEMENTS = 8;
 
 /**
  * Lays nodes at all break points and splits the intervals evenly until none is longer than span / elements.

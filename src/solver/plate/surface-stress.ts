@@ -19,10 +19,10 @@ export interface RadialStrain {
   readonly e: number;
 }
 
-/** Curvature and membrane measure at the clamp edge, from the reactions of `plate.internal` less pressure p. */
+/** Curvature and membrane measure at the inner edge, from the reactions of `plate.internal` less pressure p. */
 export function clampStrain(plate: Plate, p: number): RadialStrain {
-  const { internal, unitLoad, tables, D, C, d } = plate;
-  const circumference = 2 * Math.PI * tables.radius_m[0];
+  const { internal, unitLoad, tables, D, C, d, first } = plate;
+  const circumference = 2 * Math.PI * tables.radius_m[first];
   const Mr = -(internal[1] - p * unitLoad[1]) / circumference;
   const Nr = d === 4 ? -internal[2] / circumference : 0;
   return { k: Mr / D, e: Nr / C };
@@ -33,17 +33,17 @@ const first = new Float64Array(4);
 
 /** Curvature at both ends of every element, with the membrane measure of its nearest Gauss point. */
 export function elementStrains(plate: Plate): RadialStrain[] {
-  const { x, d, nu, tables } = plate;
-  const { radius_m } = tables;
+  const { x, d, nu, first: node } = plate;
+  const { radius_m } = plate.tables;
   const at = d === 4 ? [0, 1, 4, 5] : [0, 1, 2, 3];
   const strains: RadialStrain[] = [];
   for (let e = 0; e < plate.nodes - 1; e++) {
-    const h = radius_m[e + 1] - radius_m[e];
+    const h = radius_m[node + e + 1] - radius_m[node + e];
     for (const end of [0, 1] as const) {
       hermiteShapes(end, h, 2, second);
       hermiteShapes(end, h, 1, first);
       let k = 0;
-      for (let i = 0; i < 4; i++) k += (second[i] + (nu * first[i]) / radius_m[e + end]) * x[e * d + at[i]];
+      for (let i = 0; i < 4; i++) k += (second[i] + (nu * first[i]) / radius_m[node + e + end]) * x[e * d + at[i]];
       strains.push({ k, e: d === 4 ? membraneMeasure(plate, e, end) : 0 });
     }
   }
@@ -51,7 +51,7 @@ export function elementStrains(plate: Plate): RadialStrain[] {
 }
 
 function membraneMeasure(plate: Plate, e: number, end: 0 | 1): number {
-  const q = e * GAUSS_POINTS + (end === 0 ? 0 : GAUSS_POINTS - 1);
+  const q = (plate.first + e) * GAUSS_POINTS + (end === 0 ? 0 : GAUSS_POINTS - 1);
   const { er, et } = membraneStrains(plate, e, q);
   return er + plate.nu * et;
 }

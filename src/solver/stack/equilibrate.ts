@@ -19,7 +19,7 @@ import { factorBandedLdl, solveBandedLdl } from '../linalg/banded-ldl.ts';
 import { assembleInternal, assembleTangent, strainEnergy, type Tangent } from '../plate/assemble.ts';
 import type { Plate } from '../plate/plate.ts';
 import type { SolveStatus } from '../types.ts';
-import { gapOf, type StackSystem, seatRise } from './stack-system.ts';
+import { gapOf, type StackSystem } from './stack-system.ts';
 
 /** Largest out-of-balance force of a solved state, as a share of the largest load or contact force. */
 export const RESIDUAL_TOLERANCE = 1e-7;
@@ -29,6 +29,8 @@ export const ITERATION_LIMIT = 40;
 /** Armijo's share of the predicted energy loss. */
 const SUFFICIENT = 1e-4;
 const SHORTEST_STEP = 1 / 1024;
+/** A step under this share of the state is taken whole: Newton converges there, and energies differ by rounding only. */
+const NEAR = 1e-2;
 
 export interface Equilibrium {
   readonly status: SolveStatus;
@@ -37,9 +39,8 @@ export interface Equilibrium {
   readonly residual: number;
 }
 
-/** Brings the state in `system` to balance under pressure p with the seat raised by `ramp` of its height. */
+/** Brings the state in `system` to balance under pressure p with the share `ramp` of every interference enforced. */
 export function equilibrate(system: StackSystem, p: number, ramp: number): Equilibrium {
-  const rise = seatRise(system, ramp);
   const gapTolerance = GAP_TOLERANCE * thinnest(system);
   let residual = Number.POSITIVE_INFINITY;
   for (let iteration = 0; iteration <= ITERATION_LIMIT; iteration++) {
@@ -47,17 +48,18 @@ export function equilibrate(system: StackSystem, p: number, ramp: number): Equil
     for (const plate of system.plates) keep ? assembleInternal(plate) : assembleTangent(plate, 'exact');
     if (iteration > 0) {
       residual = outOfBalance(system, p);
-      if (residual <= RESIDUAL_TOLERANCE && worstGap(system, rise) >= -gapTolerance) {
+      if (residual <= RESIDUAL_TOLERANCE && worstGap(system, ramp) >= -gapTolerance) {
         return { status: 'converged', iterations: iteration, residual };
       }
     }
     if (!keep && !factorPlates(system)) return { status: 'singular', iterations: iteration, residual };
-    const feasible = worstGap(system, rise) >= -gapTolerance;
-    freeStep(system, p, rise);
+    const feasible = worstGap(system, ramp) >= -gapTolerance;
+    freeStep(system, p, ramp);
     const contact = solveContact(system.contact, gapTolerance);
     if (contact !== 'resolved') return { status: contact, iterations: iteration, residual };
     contactStep(system, p);
-    const alpha = system.theory === 'large-deflection' && feasible ? shareOfStep(system, p) : 1;
+    const far = system.theory === 'large-deflection' && relativeStep(system) > NEAR;
+    const alpha = far && feasible ? shareOfStep(system, p) : 1;
     for (const [k, plate] of system.plates.entries()) addScaled(plate.x, system.steps[k], alpha);
   }
   return { status: 'not-converged', iterations: ITERATION_LIMIT, residual };
@@ -84,21 +86,20 @@ function factorPlates(system: StackSystem): boolean {
 }
 
 /** Step y of each plate alone, and the gaps that it would leave. */
-function freeStep(system: StackSystem, p: number, rise: number): void {
+function freeStep(system: StackSystem, p: number, ramp: number): void {
   const { pairs, contact, steps } = system;
   for (const [k, plate] of system.plates.entries()) {
     loadLessInternal(plate, p, steps[k]);
     solveBandedLdl(plate.band, plate.size, plate.b, steps[k]);
   }
-  for (let c = 0; c < pairs.size; c++) contact.freeGap[c] = gapOf(system, c, rise) + gapChange(system, c);
+  for (let c = 0; c < pairs.size; c++) contact.freeGap[c] = gapOf(system, c, ramp) + gapChange(system, c);
 }
 
 function gapChange({ pairs, plates, steps }: StackSystem, c: number): number {
   const above = pairs.above[c];
   const below = pairs.below[c];
-  const node = pairs.node[c];
-  const up = above === RIGID ? 0 : steps[above][node * plates[above].d];
-  const down = below === RIGID ? 0 : steps[below][node * plates[below].d];
+  const up = above === RIGID ? 0 : steps[above][pairs.aboveNode[c] * plates[above].d];
+  const down = below === RIGID ? 0 : steps[below][pairs.belowNode[c] * plates[below].d];
   return up - down;
 }
 
@@ -119,8 +120,8 @@ function addContactForces({ pairs, contact, plates }: StackSystem, target: reado
     if (force === 0) continue;
     const above = pairs.above[c];
     const below = pairs.below[c];
-    if (above !== RIGID) target[above][pairs.node[c] * plates[above].d] += force;
-    if (below !== RIGID) target[below][pairs.node[c] * plates[below].d] -= force;
+    if (above !== RIGID) target[above][pairs.aboveNode[c] * plates[above].d] += force;
+    if (below !== RIGID) target[below][pairs.belowNode[c] * plates[below].d] -= force;
   }
 }
 
@@ -152,9 +153,9 @@ function outOfBalance(system: StackSystem, p: number): number {
   return scale === 0 ? worst : worst / scale;
 }
 
-function worstGap(system: StackSystem, rise: number): number {
+function worstGap(system: StackSystem, ramp: number): number {
   let worst = Number.POSITIVE_INFINITY;
-  for (let c = 0; c < system.pairs.size; c++) worst = Math.min(worst, gapOf(system, c, rise));
+  for (let c = 0; c < system.pairs.size; c++) worst = Math.min(worst, gapOf(system, c, ramp));
   return worst;
 }
 
@@ -167,12 +168,24 @@ function shareOfStep(system: StackSystem, p: number): number {
   while (alpha > SHORTEST_STEP) {
     moveBy(system, alpha - taken);
     taken = alpha;
-    // Near the solution the energy differences drown in rounding; the slope then says that any step will do.
-    if (potential(system, p) <= start + SUFFICIENT * alpha * slope + 1e-13 * Math.abs(start)) break;
+    if (potential(system, p) <= start + SUFFICIENT * alpha * slope) break;
     alpha /= 2;
   }
   moveBy(system, -taken);
   return alpha;
+}
+
+/** Largest change of a lift over the largest lift [-]. */
+function relativeStep({ plates, steps }: StackSystem): number {
+  let step = 0;
+  let lift = 0;
+  for (const [k, { x, d, size }] of plates.entries()) {
+    for (let i = 0; i < size; i += d) {
+      step = Math.max(step, Math.abs(steps[k][i]));
+      lift = Math.max(lift, Math.abs(x[i]));
+    }
+  }
+  return lift === 0 ? Number.POSITIVE_INFINITY : step / lift;
 }
 
 function moveBy({ plates, steps }: StackSystem, alpha: number): void {

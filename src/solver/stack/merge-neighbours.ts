@@ -8,12 +8,17 @@
  *
  * Shims of equal rim and equal Poisson's ratio that lie on one another have the same w (each carries the share of the
  * load that its D has in ΣD, so the contact between them presses everywhere) and the same u (in-plane equilibrium of
- * a shim does not contain its thickness).
+ * a shim does not contain its thickness). Shims coned alike nest, and do the same.
  */
 import type { ShimInput } from '../types.ts';
 
 export interface MergedPlate {
   readonly outerRadius_m: number;
+  /** Inner edge: the clamp radius for every shim on the clamp. */
+  readonly innerRadius_m: number;
+  /** True when the clamp holds the inner edge; a ring lies free. */
+  readonly clamped: boolean;
+  readonly dish_m: number;
   readonly thickness_m: number;
   readonly poissonsRatio: number;
   readonly D: number;
@@ -34,22 +39,47 @@ export function stretchingRigidity({ youngsModulus_Pa, thickness_m, poissonsRati
 }
 
 /** @param shims single shims, piston side first @returns plates in the same order */
-export function mergeNeighbours(shims: readonly ShimInput[]): MergedPlate[] {
+export function mergeNeighbours(shims: readonly ShimInput[], clampRadius_m: number): MergedPlate[] {
   const plates: MergedPlate[] = [];
   shims.forEach((shim, i) => {
+    const alone = plateOf(shim, i, clampRadius_m);
     const last = plates[plates.length - 1];
-    const joins =
-      last !== undefined && last.outerRadius_m === shim.outerRadius_m && last.poissonsRatio === shim.poissonsRatio;
-    const base = joins ? (plates.pop() as MergedPlate) : { from: i, thickness_m: 0, D: 0, C: 0 };
-    plates.push({
-      outerRadius_m: shim.outerRadius_m,
-      poissonsRatio: shim.poissonsRatio,
-      from: base.from,
+    if (last === undefined || !moveTogether(last, alone)) {
+      plates.push(alone);
+      return;
+    }
+    plates[plates.length - 1] = {
+      ...last,
       to: i + 1,
-      thickness_m: base.thickness_m + shim.thickness_m,
-      D: base.D + bendingRigidity(shim),
-      C: base.C + stretchingRigidity(shim),
-    });
+      thickness_m: last.thickness_m + alone.thickness_m,
+      D: last.D + alone.D,
+      C: last.C + alone.C,
+    };
   });
   return plates;
+}
+
+function plateOf(shim: ShimInput, i: number, clampRadius_m: number): MergedPlate {
+  const bore = shim.innerRadius_m ?? clampRadius_m;
+  return {
+    outerRadius_m: shim.outerRadius_m,
+    innerRadius_m: Math.max(bore, clampRadius_m),
+    clamped: bore <= clampRadius_m,
+    dish_m: shim.dish_m ?? 0,
+    poissonsRatio: shim.poissonsRatio,
+    from: i,
+    to: i + 1,
+    thickness_m: shim.thickness_m,
+    D: bendingRigidity(shim),
+    C: stretchingRigidity(shim),
+  };
+}
+
+function moveTogether(p: MergedPlate, q: MergedPlate): boolean {
+  return (
+    p.outerRadius_m === q.outerRadius_m &&
+    p.innerRadius_m === q.innerRadius_m &&
+    p.dish_m === q.dish_m &&
+    p.poissonsRatio === q.poissonsRatio
+  );
 }

@@ -4,18 +4,26 @@
  * | symbol | unit | meaning |
  * |---|---|---|
  * | p | Pa | pressure on the zone |
- * | ramp | - | share 0…1 of the seat height that has been raised so far (preload is applied in steps) |
+ * | ramp | - | share 0…1 of every interference that is enforced so far (preload is applied in steps) |
+ * | rise | m | rise of the hub on its float |
  */
 
 import { type ContactProblem, createContactProblem } from '../contact/complementarity.ts';
 import { type Compliance, createCompliance } from '../contact/compliance.ts';
 import { type ContactPairs, listContactPairs, RIGID, type RigidFaces } from '../contact/contact-pairs.ts';
 import { buildHermiteTables, type HermiteTables } from '../plate/hermite-tables.ts';
-import { clampedInnerEdge, createPlate, type Plate } from '../plate/plate.ts';
+import { clampedInnerEdge, createPlate, type Plate, type PlateSpring } from '../plate/plate.ts';
 import { addElementPressure, type PressureRing } from '../plate/pressure-load.ts';
 import { buildRadialMesh, DEFAULT_ELEMENTS, nodeAt } from '../plate/radial-mesh.ts';
 import type { LandPressure, StackInput, Theory } from '../types.ts';
+import { clampedThickness, layLayers, type NodeRange } from './layers.ts';
 import { type MergedPlate, mergeNeighbours } from './merge-neighbours.ts';
+
+/**
+ * Share of the stack's bending stiffness that holds a free ring while contact is sought. It slows the last digits of
+ * a ring's position down, by this factor an iteration, and has no part in the balance itself.
+ */
+const TETHER = 1e-3;
 
 export interface StackSystem {
   readonly stack: StackInput;
@@ -29,8 +37,10 @@ export interface StackSystem {
   /** Direction of the present step, one array a plate. */
   readonly steps: readonly Float64Array[];
   readonly zoneNode: number;
-  /** First and last node of the seat land, or [nodes, -1] without a seat. */
-  readonly seatNodes: readonly [number, number];
+  /** Change of each pair's gap for a unit rise of the hub: 1, 0 or -1. */
+  readonly riseShare: Int8Array;
+  /** Rise of the hub on its float [m]. */
+  hubRise_m: number;
   /** Whether the factors in the plates belong to the (constant) tangent of small deflection. */
   factored: boolean;
 }
@@ -45,30 +55,13 @@ export interface SystemOptions {
 /** @param stack already validated (see validate-stack.ts) */
 export function createStackSystem(stack: StackInput, options: SystemOptions): StackSystem {
   const { theory, elements = DEFAULT_ELEMENTS } = options;
-  const { seat, pressureZone: zone, clampRadius_m } = stack;
-  const merged = mergeNeighbours(stack.shims);
-  const breaks = [clampRadius_m, zone.innerRadius_m, zone.outerRadius_m, ...merged.map((m) => m.outerRadius_m)];
-  if (seat) breaks.push(seat.innerRadius_m, seat.outerRadius_m);
-  const radius_m = buildRadialMesh(
-    breaks.filter((r) => r >= clampRadius_m),
-    elements,
-  );
+  const merged = mergeNeighbours(stack.shims, stack.clampRadius_m);
+  const radius_m = buildRadialMesh(breakPoints(stack, merged), elements);
   const tables = buildHermiteTables(radius_m);
-  const plates = merged.map((m) =>
-    createPlate(tables, theory, {
-      nodes: nodeAt(radius_m, m.outerRadius_m) + 1,
-      D: m.D,
-      C: m.C,
-      nu: m.poissonsRatio,
-      fixed: clampedInnerEdge(theory),
-    }),
-  );
-  const seatNodes: [number, number] = seat
-    ? [nodeAt(radius_m, seat.innerRadius_m), nodeAt(radius_m, seat.outerRadius_m)]
-    : [radius_m.length, -1];
-  const rigid: RigidFaces = { seatNodes, backingGap_m: stack.backingPlate?.gap_m };
-  const layers = merged.map((m, k) => ({ nodes: plates[k].nodes, thickness_m: m.thickness_m }));
-  const pairs = listContactPairs(layers, radius_m.length, rigid);
+  const ranges = merged.map((m) => nodeRange(m, radius_m));
+  const plates = createPlates(stack, merged, ranges, tables, theory);
+  const layers = layLayers(merged, ranges, radius_m, stack.seat?.height_m ?? 0);
+  const pairs = listContactPairs(layers, radius_m.length, rigidFaces(stack, merged, radius_m));
   const compliances = plates.map(createCompliance);
   loadFirstPlates(plates, tables, pressureRing(stack, options.landPressure ?? 'none'));
   return {
@@ -81,10 +74,80 @@ export function createStackSystem(stack: StackInput, options: SystemOptions): St
     pairs,
     contact: createContactProblem(pairs, compliances),
     steps: plates.map((p) => new Float64Array(p.size)),
-    zoneNode: nodeAt(radius_m, zone.outerRadius_m),
-    seatNodes,
+    zoneNode: nodeAt(radius_m, stack.pressureZone.outerRadius_m),
+    riseShare: riseShares(pairs, merged),
+    hubRise_m: 0,
     factored: false,
   };
+}
+
+function breakPoints(stack: StackInput, merged: readonly MergedPlate[]): number[] {
+  const { clampRadius_m, pressureZone: zone, seat, backingPlate, coilSpring } = stack;
+  const rim = merged.reduce((most, m) => Math.max(most, m.outerRadius_m), 0);
+  const breaks = [clampRadius_m, zone.innerRadius_m, zone.outerRadius_m];
+  for (const m of merged) breaks.push(m.innerRadius_m, m.outerRadius_m);
+  if (seat) breaks.push(seat.innerRadius_m, seat.outerRadius_m);
+  if (backingPlate?.outerRadius_m !== undefined) breaks.push(backingPlate.outerRadius_m);
+  if (coilSpring) breaks.push(coilSpring.radius_m);
+  return breaks.filter((r) => r >= clampRadius_m && r <= rim);
+}
+
+function nodeRange(m: MergedPlate, radius_m: Float64Array): NodeRange {
+  const first = nodeAt(radius_m, m.innerRadius_m);
+  return { first, nodes: nodeAt(radius_m, m.outerRadius_m) - first + 1 };
+}
+
+function createPlates(
+  stack: StackInput,
+  merged: readonly MergedPlate[],
+  ranges: readonly NodeRange[],
+  tables: HermiteTables,
+  theory: Theory,
+): Plate[] {
+  const { radius_m } = tables;
+  const span = radius_m[radius_m.length - 1] - radius_m[0];
+  const clampedRigidity = merged.reduce((sum, m) => sum + (m.clamped ? m.D : 0), 0);
+  const tether_N_m = (TETHER * 2 * Math.PI * clampedRigidity) / span ** 2;
+  return merged.map((m, k) =>
+    createPlate(tables, theory, {
+      ...ranges[k],
+      D: m.D,
+      C: m.C,
+      nu: m.poissonsRatio,
+      fixed: m.clamped ? clampedInnerEdge(theory) : [],
+      initialSlope: m.dish_m / (m.outerRadius_m - m.innerRadius_m),
+      springs: k === merged.length - 1 ? coilSprings(stack, radius_m, ranges[k]) : [],
+      tether_N_m: m.clamped ? 0 : tether_N_m,
+    }),
+  );
+}
+
+function coilSprings({ coilSpring }: StackInput, radius_m: Float64Array, { first }: NodeRange): PlateSpring[] {
+  if (!coilSpring) return [];
+  return [{ ...coilSpring, node: nodeAt(radius_m, coilSpring.radius_m) - first }];
+}
+
+function rigidFaces(stack: StackInput, merged: readonly MergedPlate[], radius_m: Float64Array): RigidFaces {
+  const { seat, backingPlate } = stack;
+  const end = radius_m.length - 1;
+  const backingEdge = backingPlate?.outerRadius_m;
+  return {
+    seat: seat && {
+      first: nodeAt(radius_m, seat.innerRadius_m),
+      last: nodeAt(radius_m, seat.outerRadius_m),
+      z_m: seat.height_m,
+    },
+    backing: backingPlate && {
+      first: 0,
+      last: backingEdge === undefined || backingEdge >= radius_m[end] ? end : nodeAt(radius_m, backingEdge),
+      z_m: clampedThickness(merged) + backingPlate.gap_m,
+    },
+  };
+}
+
+function riseShares({ size, above, below }: ContactPairs, merged: readonly MergedPlate[]): Int8Array {
+  const rises = (k: number) => (k !== RIGID && merged[k].clamped ? 1 : 0);
+  return Int8Array.from({ length: size }, (_, c) => rises(above[c]) - rises(below[c]));
 }
 
 function pressureRing({ pressureZone: zone, seat }: StackInput, land: LandPressure): PressureRing {
@@ -99,24 +162,18 @@ function pressureRing({ pressureZone: zone, seat }: StackInput, land: LandPressu
 /** The pressure acts on the first plate, from the piston on, that covers an element. */
 function loadFirstPlates(plates: readonly Plate[], tables: HermiteTables, ring: PressureRing): void {
   for (let e = 0; e < tables.elements; e++) {
-    const plate = plates.find((p) => p.nodes > e + 1);
-    if (plate) addElementPressure(tables, ring, e, plate.d, plate.unitLoad);
+    const plate = plates.find((p) => e >= p.first && e < p.first + p.nodes - 1);
+    if (plate) addElementPressure(plate, ring, e);
   }
 }
 
-/** Height of the seat over the hub plane at this ramp [m]. */
-export function seatRise(system: StackSystem, ramp: number): number {
-  return (system.stack.seat?.height_m ?? 0) * ramp;
-}
-
 /** Gap of pair c at the present state of the plates [m]. */
-export function gapOf(system: StackSystem, c: number, rise: number): number {
-  const { pairs, plates } = system;
-  const node = pairs.node[c];
+export function gapOf({ pairs, plates, riseShare, hubRise_m }: StackSystem, c: number, ramp: number): number {
   const above = pairs.above[c];
   const below = pairs.below[c];
   let gap = pairs.gap0_m[c];
-  if (above !== RIGID) gap += plates[above].x[node * plates[above].d];
-  gap -= below === RIGID ? rise : plates[below].x[node * plates[below].d];
-  return gap;
+  if (gap < 0) gap *= ramp;
+  if (above !== RIGID) gap += plates[above].x[pairs.aboveNode[c] * plates[above].d];
+  if (below !== RIGID) gap -= plates[below].x[pairs.belowNode[c] * plates[below].d];
+  return gap + riseShare[c] * hubRise_m;
 }

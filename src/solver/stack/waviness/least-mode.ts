@@ -1,0 +1,74 @@
+/**
+ * Least eigenvalue μ of K(state) x = μ K0 x under the ties, with a count that proves it to be the least.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | μ | - | stiffness of a mode over its stiffness at rest |
+ * | σ | - | shift at which K(state) - σ K0 is factored |
+ * | low, high | - | no mode lies below low; at least one lies at or below high |
+ *
+ * Each factor gives a count, which moves low or high, and two inverse iterations, whose Rayleigh quotient moves high. The
+ * next shift is just below that quotient: a count of none there ends the search. Where it does not, halving takes over.
+ * A wave in the plane alone (W = 0) has μ = 1 whatever the state, so that μ is never above 1.
+ * Source: Parlett, The Symmetric Eigenvalue Problem, 1998, chapters 3 (counts) and 4 (inverse iteration).
+ */
+import { multiplyRest, rayleighQuotient, solveShifted, type WaveProblem, factorShifted } from './wave-problem.ts';
+
+/** The margin is proved to this, as a share of the larger of 1 and its size. */
+export const MARGIN_TOLERANCE = 1e-4;
+const FACTOR_LIMIT = 100;
+const INVERSE_ITERATIONS = 2;
+/** First step down where no lower bound is known yet; doubled each time. */
+const FIRST_DROP = 0.05;
+
+export type LeastMode =
+  | { readonly status: 'converged'; readonly margin: number; readonly factors: number }
+  | { readonly status: 'not-converged'; readonly factors: number };
+
+/** Allowed distance between the bounds at a margin of this size. */
+export function marginTolerance(margin: number): number {
+  return MARGIN_TOLERANCE * Math.max(1, Math.abs(margin));
+}
+
+/**
+ * @param x start of the inverse iteration, one array a plate, overwritten by the mode found
+ * @returns 'not-converged' when the factors run out or the numbers are not finite
+ */
+export function leastMode(problem: WaveProblem, x: readonly Float64Array[]): LeastMode {
+  let low = Number.NEGATIVE_INFINITY;
+  let high = 1;
+  let drop = FIRST_DROP;
+  let sigma = Math.min(1, rayleighQuotient(problem, x)) - marginTolerance(1);
+  let width = Number.POSITIVE_INFINITY;
+  for (let factors = 1; factors <= FACTOR_LIMIT; factors++) {
+    const factor = factorShifted(problem, sigma);
+    if (factor.status === 'singular') return { status: 'not-converged', factors };
+    if (factor.negativeModes === 0) low = Math.max(low, factor.shift);
+    else high = Math.min(high, factor.shift);
+    const quotient = iterate(problem, x);
+    if (Number.isNaN(quotient)) return { status: 'not-converged', factors };
+    high = Math.min(high, quotient);
+    const tolerance = marginTolerance(high);
+    if (high - low <= tolerance) return { status: 'converged', margin: high, factors };
+    const below = quotient - tolerance / 2;
+    const shrinking = high - low <= width / 2 || width === Number.POSITIVE_INFINITY;
+    width = high - low;
+    if (shrinking && below > low && below < high) sigma = below;
+    else if (low > Number.NEGATIVE_INFINITY) sigma = (low + high) / 2;
+    else {
+      sigma = high - drop;
+      drop *= 2;
+    }
+  }
+  return { status: 'not-converged', factors: FACTOR_LIMIT };
+}
+
+function iterate(problem: WaveProblem, x: readonly Float64Array[]): number {
+  let quotient = Number.NaN;
+  for (let i = 0; i < INVERSE_ITERATIONS; i++) {
+    multiplyRest(problem, x);
+    solveShifted(problem, x);
+    quotient = rayleighQuotient(problem, x);
+  }
+  return quotient;
+}
