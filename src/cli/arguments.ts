@@ -6,26 +6,14 @@ type Token = NonNullable<ReturnType<typeof parseArgs>['tokens']>[number];
 
 const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-/** `--speeds-m-s -0.5,0.5`: a value that starts with a minus is joined to its option, or it would look like another. */
-function joinNegativeValues(words: readonly string[], options: readonly Option[]): string[] {
-  const joined: string[] = [];
-  for (const word of words) {
-    const before = joined.at(-1) ?? '';
-    const option = options.find(({ name }) => sameName(`--${name}`, before));
-    if (option?.value && /^-[\d.]/.test(word)) joined[joined.length - 1] = `${before}=${word}`;
-    else joined.push(word);
-  }
-  return joined;
-}
-
 function tokensOf(words: readonly string[], options: readonly Option[]): Token[] {
   // Behind a bare -- everything is a file name.
   const end = words.includes('--') ? words.indexOf('--') : words.length;
-  const lowerCase = words.map((word, i) => (i < end ? word.replace(/^--[^=]*/, (name) => name.toLowerCase()) : word));
+  const args = words.map((word, i) => (i < end ? word.replace(/^--[^=]*/, (name) => name.toLowerCase()) : word));
   const config = Object.fromEntries(
     options.map(({ name, value }) => [name.toLowerCase(), { type: value ? 'string' : 'boolean' } as const]),
   );
-  const args = joinNegativeValues(lowerCase, options);
+  // Not strict: a list of speeds may start with a minus, and the refusals below name the option.
   return parseArgs({ args, options: config, strict: false, allowPositionals: true, tokens: true }).tokens;
 }
 

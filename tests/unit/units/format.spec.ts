@@ -52,5 +52,6 @@ describe('editText', () => {
     expect(editText(0.0001524, 'length', 'in')).toBe('0.006');
     expect(editText(0.1 * 3e-3, 'length', 'mm')).toBe('0.3');
     expect(editText(273.15, 'temperature', '°C')).toBe('0');
+    expect(editText(0.001 + 273.15, 'temperature', '°C')).toBe('0.001');
   });
 });
