@@ -9,8 +9,7 @@
  * The fall is that of creeping flow between parallel discs; source: Bird, Stewart & Lightfoot, Transport Phenomena
  * (radial flow between discs). Element edges must lie on r1, r2 and r3.
  */
-import { GAUSS_POINTS } from './hermite-tables.ts';
-import type { Plate } from './plate.ts';
+import { GAUSS_POINTS, type HermiteTables } from './hermite-tables.ts';
 
 export interface PressureRing {
   readonly inner_m: number;
@@ -19,10 +18,20 @@ export interface PressureRing {
   readonly end_m: number;
 }
 
-/** Adds ∫ p φ dA of one mesh element to the unit load of a plate that covers it. */
-export function addElementPressure(plate: Plate, ring: PressureRing, element: number): void {
-  const { tables: t, unitLoad: load, d } = plate;
-  const e = element - plate.first;
+/**
+ * Adds ∫ p φ dA of one mesh element to the load of a plate.
+ * @param load generalised force of unit pressure, d unknowns a node, added to [m², m³]
+ * @param first mesh node of the plate's inner edge
+ */
+export function addElementPressure(
+  t: HermiteTables,
+  ring: PressureRing,
+  element: number,
+  d: number,
+  load: Float64Array,
+  first = 0,
+): void {
+  const e = element - first;
   for (let q = element * GAUSS_POINTS; q < (element + 1) * GAUSS_POINTS; q++) {
     const weight = t.rw[q] * pressureShare(ring, 1 / t.rinv[q]);
     load[e * d] += weight * t.d0[q * 4];

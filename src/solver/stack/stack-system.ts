@@ -163,7 +163,7 @@ function pressureRing({ pressureZone: zone, seat }: StackInput, land: LandPressu
 function loadFirstPlates(plates: readonly Plate[], tables: HermiteTables, ring: PressureRing): void {
   for (let e = 0; e < tables.elements; e++) {
     const plate = plates.find((p) => e >= p.first && e < p.first + p.nodes - 1);
-    if (plate) addElementPressure(plate, ring, e);
+    if (plate) addElementPressure(tables, ring, e, plate.d, plate.unitLoad, plate.first);
   }
 }
 
