@@ -1,0 +1,38 @@
+/** Every evaluator by the name that a case gives, and the one call that runs a case. */
+import { InputError } from '../units/fault.ts';
+import type { Evaluation, Evaluator } from './evaluator.ts';
+import { annulusClosedForm } from './evaluators/annulus.ts';
+import { densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
+import { gasCompression } from './evaluators/gas.ts';
+import { creepingHole, discGap, longOrifice, passageFriction, sharpHole } from './evaluators/hydraulics.ts';
+import { largeDeflectionPlate, smallDeflectionPlate } from './evaluators/single-plate.ts';
+import { stackLift } from './evaluators/stack.ts';
+import { stackCoefficients } from './evaluators/stack-coefficients.ts';
+import type { ProofCase } from './proof-case.ts';
+
+export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
+  'annulus-closed-form': annulusClosedForm,
+  'small-deflection-plate': smallDeflectionPlate,
+  'large-deflection-plate': largeDeflectionPlate,
+  'stack-coefficients': stackCoefficients,
+  'stack-lift': stackLift,
+  'viscosity-temperature': viscosityTemperature,
+  'viscosity-index': viscosityIndexRows,
+  'oil-density': densityRows,
+  'gas-compression': gasCompression,
+  'sharp-hole': sharpHole,
+  'long-orifice': longOrifice,
+  'creeping-hole': creepingHole,
+  'passage-friction': passageFriction,
+  'disc-gap': discGap,
+};
+
+/**
+ * Computes the quantities of a case.
+ * @throws InputError `proof.case.evaluator` for an unknown evaluator, `proof.case.input` for an input it cannot read
+ */
+export function evaluateCase({ evaluator, input }: Pick<ProofCase, 'evaluator' | 'input'>): Evaluation {
+  if (Object.hasOwn(EVALUATORS, evaluator)) return EVALUATORS[evaluator](input);
+  const wanted = `one of ${Object.keys(EVALUATORS).join(', ')}`;
+  throw new InputError({ code: 'proof.case.evaluator', path: 'evaluator', got: evaluator, wanted });
+}
