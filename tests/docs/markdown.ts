@@ -43,7 +43,7 @@ export const sessions = (text: string): { command: string; printed: string }[] =
 
 /** Rows of the table under a heading, without its head, each a list of cells. */
 export function tableUnder(heading: string, text: string): string[][] {
-  const section = text.slice(text.indexOf(`\n## ${heading}\n`) + 1).split('\n## ')[1] ?? text;
+  const section = text.slice(text.indexOf(`\n## ${heading}\n`) + 1).split('\n## ', 1)[0];
   const rows = section.split('\n').filter((line) => line.startsWith('|'));
   return rows.slice(2).map((row) =>
     row

@@ -1,0 +1,39 @@
+/** A named thing to time. Its result is checked every time, so that a fast wrong answer is a failure. */
+export interface BenchCase {
+  readonly name: string;
+  /** Builds the input, outside the timed part, and returns what is timed. */
+  prepare(): () => unknown;
+  /** @throws Error when the result is wrong */
+  check(result: unknown): void;
+}
+
+export interface BenchResult {
+  readonly name: string;
+  readonly runs: number;
+  readonly median_ms: number;
+  readonly p95_ms: number;
+}
+
+export interface BenchOptions {
+  /** Reads a clock [ms]. */
+  readonly now: () => number;
+  readonly warmUps: number;
+  readonly runs: number;
+}
+
+export function runBench({ name, prepare, check }: BenchCase, { now, warmUps, runs }: BenchOptions): BenchResult {
+  const act = prepare();
+  for (let run = 0; run < warmUps; run++) check(act());
+  const times = Array.from({ length: runs }, () => {
+    const start = now();
+    const result = act();
+    const time = now() - start;
+    check(result);
+    return time;
+  }).sort((a, b) => a - b);
+  return { name, runs, median_ms: quantile(times, 0.5), p95_ms: quantile(times, 0.95) };
+}
+
+/** The smallest value that at least this share of the sorted values does not exceed. */
+const quantile = (sorted: readonly number[], share: number): number =>
+  sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)];

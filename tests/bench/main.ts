@@ -1,0 +1,25 @@
+/** `npm run -s bench -- [--json] [NAME …]`: times the named cases, or all of them. Ends with 1 when a result is wrong. */
+import { runBench } from './bench-case.ts';
+import { BENCH_CASES } from './cases.ts';
+
+const words = process.argv.slice(2);
+const names = words.filter((word) => word !== '--json');
+const unknown = names.filter((name) => !BENCH_CASES.some((bench) => bench.name === name));
+
+if (unknown.length > 0) {
+  console.error(`no case ${unknown.join(', ')}; the cases are ${BENCH_CASES.map(({ name }) => name).join(', ')}`);
+  process.exitCode = 2;
+} else {
+  try {
+    const chosen = BENCH_CASES.filter(({ name }) => names.length === 0 || names.includes(name));
+    const results = chosen.map((bench) => runBench(bench, { now: () => performance.now(), warmUps: 20, runs: 50 }));
+    if (words.includes('--json'))
+      console.log(JSON.stringify({ format: 'shimwright/bench', version: 1, results }, null, 2));
+    else
+      for (const { name, median_ms, p95_ms } of results)
+        console.log(`${name}: ${median_ms.toFixed(2)} ms median, ${p95_ms.toFixed(2)} ms p95`);
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  }
+}
