@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type ForceCurveOptions, forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
+import { type ForceCurveOptions, forceCurve, forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
 import type { ForcePoint, MonotubeInput } from '../../../../src/solver/damper/types.ts';
+import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
+import type { ConvergedLift } from '../../../../src/solver/types.ts';
 import { InputError } from '../../../../src/units/fault.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
@@ -112,6 +114,18 @@ describe('forceCurve', () => {
     expect(points[2]).toMatchObject({ shaftSpeed_m_s: 3, reason: expect.stringContaining('asked to fail') });
     expect(points[2]).not.toHaveProperty('force_N');
     expect(stacks.compression.failures).not.toEqual([]);
+  });
+
+  it('loads the shims with the pressure that falls across the seat land', () => {
+    const { compression } = forceCurve(MONOTUBE, [0.3], OPTIONS).stacks;
+    const loaded = solveLift(MONOTUBE.compression.stack, compression.pressure_Pa, {
+      ...OPTIONS,
+      landPressure: 'falling',
+    });
+    const openings = loaded.points.map((point) => (point as ConvergedLift).seatOpening_m);
+    expect(openings.at(-1)).toBeGreaterThan(0.1e-3);
+    for (const [i, { seatOpening_m }] of compression.points.entries())
+      expect(seatOpening_m).toBeCloseTo(openings[i], 9);
   });
 
   it('reports progress and stops when asked', () => {
