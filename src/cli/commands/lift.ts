@@ -32,6 +32,8 @@ interface Row {
   readonly shimEdgeLift_mm: readonly number[] | null;
   readonly shimStress_MPa: readonly number[] | null;
   readonly shimClampStress_MPa: readonly number[] | null;
+  /** Only where the solver tested the state for it. */
+  readonly waviness?: unknown;
 }
 
 function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
@@ -42,6 +44,7 @@ function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
     shimEdgeLift_mm: point.shimEdgeLift_m.map(mm),
     shimStress_MPa: point.shimStress_Pa.map(MPa),
     shimClampStress_MPa: point.shimClampStress_Pa.map(MPa),
+    ...('waviness' in point && { waviness: point.waviness }),
   };
 }
 
