@@ -69,6 +69,14 @@ export interface StackShape {
   readonly firstNode: readonly number[];
 }
 
+/** How far an axisymmetric state is from ruffling into waves round the circle. */
+export interface Waviness {
+  /** Least stiffness against waves over that at rest: 1 at rest, 0 at the onset, below 0 where the state is unstable. */
+  readonly margin: number;
+  /** Number of waves that has it. */
+  readonly waves: number;
+}
+
 export interface ConvergedLift {
   readonly status: 'converged';
   readonly pressure_Pa: number;
@@ -92,6 +100,8 @@ export interface ConvergedLift {
   readonly seatForce_N: number;
   readonly plateForce_N: number;
   readonly springForce_N: number;
+  /** Present when asked for, under large deflection. */
+  readonly waviness?: Waviness;
   readonly shape: StackShape;
 }
 
@@ -117,6 +127,8 @@ export interface LiftOptions {
   readonly theory: Theory;
   /** `falling`: the zone pressure falls with ln r to nothing across the seat land; `none` (default): zone only. */
   readonly landPressure?: LandPressure;
+  /** Also test every converged state for waviness; under small deflection there is none to find. */
+  readonly waviness?: boolean;
 }
 
 /** Progress and stop come in as plain callbacks; the solver knows no clock, worker or page. */

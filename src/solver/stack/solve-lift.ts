@@ -14,6 +14,7 @@ import { type Equilibrium, equilibrate, RESIDUAL_TOLERANCE } from './equilibrate
 import { readLift } from './read-lift.ts';
 import { createStackSystem, type StackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
+import { createWavinessTest, withWaviness } from './waviness/stack-waviness.ts';
 
 /** Halvings of a load step before it is given up. */
 const HALVING_LIMIT = 6;
@@ -43,6 +44,7 @@ export function solveLift(stack: StackInput, pressures_Pa: readonly number[], op
     }
   });
   const system = createStackSystem(stack, options);
+  const waviness = options.waviness && options.theory === 'large-deflection' ? createWavinessTest(system) : undefined;
   const order = pressures_Pa.map((_, i) => i).sort((i, j) => pressures_Pa[i] - pressures_Pa[j]);
   const points: LiftPoint[] = new Array(pressures_Pa.length);
   let state = { p: 0, ramp: 0 };
@@ -57,7 +59,7 @@ export function solveLift(stack: StackInput, pressures_Pa: readonly number[], op
     const end = followPath(system, state, { p, ramp: 1 });
     if (end.status === 'converged') {
       state = { p, ramp: 1 };
-      points[i] = readLift(system, p, end);
+      points[i] = withWaviness(readLift(system, p, end), waviness);
     } else {
       points[i] = failedLift(p, end);
     }

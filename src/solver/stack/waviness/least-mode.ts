@@ -1,25 +1,25 @@
 /**
- * Least eigenvalue μ of K(state) x = μ K0 x under the ties, with a count that proves it to be the least.
+ * Least eigenvalue μ of K(state) x = μ Kb x under the ties, with a count that proves it to be the least.
  *
  * | symbol | unit | meaning |
  * |---|---|---|
- * | μ | - | stiffness of a mode over its stiffness at rest |
- * | σ | - | shift at which K(state) - σ K0 is factored |
+ * | μ | - | stiffness of a mode, its motion in the plane free, over its bending stiffness |
+ * | σ | - | shift at which K(state) - σ Kb is factored |
  * | low, high | - | no mode lies below low; at least one lies at or below high |
  *
  * Each factor gives a count, which moves low or high, and two inverse iterations, whose Rayleigh quotient moves high. The
+ * first shift lies far below the guess: there the inverse iteration keeps the W of the start and lets U and V follow it. The
  * next shift is just below that quotient: a count of none there ends the search. Where it does not, halving takes over.
- * A wave in the plane alone (W = 0) has μ = 1 whatever the state, so that μ is never above 1.
  * Source: Parlett, The Symmetric Eigenvalue Problem, 1998, chapters 3 (counts) and 4 (inverse iteration).
  */
-import { multiplyRest, rayleighQuotient, solveShifted, type WaveProblem, factorShifted } from './wave-problem.ts';
+import { factorShifted, multiplyBending, rayleighQuotient, solveShifted, type WaveProblem } from './wave-problem.ts';
 
 /** The margin is proved to this, as a share of the larger of 1 and its size. */
 export const MARGIN_TOLERANCE = 1e-4;
 const FACTOR_LIMIT = 100;
 const INVERSE_ITERATIONS = 2;
 /** First step down where no lower bound is known yet; doubled each time. */
-const FIRST_DROP = 0.05;
+const FIRST_DROP = 8;
 
 export type LeastMode =
   | { readonly status: 'converged'; readonly margin: number; readonly factors: number }
@@ -31,14 +31,15 @@ export function marginTolerance(margin: number): number {
 }
 
 /**
+ * @param guess of the margin [-]
  * @param x start of the inverse iteration, one array a plate, overwritten by the mode found
  * @returns 'not-converged' when the factors run out or the numbers are not finite
  */
-export function leastMode(problem: WaveProblem, x: readonly Float64Array[]): LeastMode {
+export function leastMode(problem: WaveProblem, guess: number, x: readonly Float64Array[]): LeastMode {
   let low = Number.NEGATIVE_INFINITY;
-  let high = 1;
+  let high = Number.POSITIVE_INFINITY;
   let drop = FIRST_DROP;
-  let sigma = Math.min(1, rayleighQuotient(problem, x)) - marginTolerance(1);
+  let sigma = guess - drop;
   let width = Number.POSITIVE_INFINITY;
   for (let factors = 1; factors <= FACTOR_LIMIT; factors++) {
     const factor = factorShifted(problem, sigma);
@@ -56,8 +57,8 @@ export function leastMode(problem: WaveProblem, x: readonly Float64Array[]): Lea
     if (shrinking && below > low && below < high) sigma = below;
     else if (low > Number.NEGATIVE_INFINITY) sigma = (low + high) / 2;
     else {
-      sigma = high - drop;
       drop *= 2;
+      sigma = high - drop;
     }
   }
   return { status: 'not-converged', factors: FACTOR_LIMIT };
@@ -66,7 +67,7 @@ export function leastMode(problem: WaveProblem, x: readonly Float64Array[]): Lea
 function iterate(problem: WaveProblem, x: readonly Float64Array[]): number {
   let quotient = Number.NaN;
   for (let i = 0; i < INVERSE_ITERATIONS; i++) {
-    multiplyRest(problem, x);
+    multiplyBending(problem, x);
     solveShifted(problem, x);
     quotient = rayleighQuotient(problem, x);
   }

@@ -1,9 +1,9 @@
 /**
- * A stack against n waves: counts the negative modes of K(state) - σ K0 under the ties, and solves with it.
+ * A stack against n waves: counts the negative modes of K(state) - σ Kb under the ties, and solves with it.
  *
  * | symbol | unit | meaning |
  * |---|---|---|
- * | K | - | block diagonal, one band a plate: (1 - σ) K0 + dK, see plate/waviness/wave-plate.ts |
+ * | K | - | block diagonal, one band a plate: (1 - σ) Kb + Ks, see plate/waviness/wave-plate.ts |
  * | B | - | ties, one row each: B x = 0 |
  * | S | - | B K⁻¹ Bᵀ, one row and column a tie |
  * | neg(A) | - | number of negative eigenvalues of A |
@@ -13,12 +13,10 @@
  * Source: Golub & Van Loan, Matrix Computations, 4th ed. 2013, section 8.1 (inertia); Gould, Mathematical Programming 32
  * (1985) 90-99 (inertia of the constrained matrix, from memory).
  */
-import { RIGID } from '../../contact/contact-pairs.ts';
 import { factorBandedLdl, solveBandedLdl } from '../../linalg/banded-ldl.ts';
 import { bandedQuadraticForm, multiplyBanded } from '../../linalg/banded-product.ts';
 import {
-  assembleChange,
-  orderOf,
+  assembleStretching,
   WAVE_BANDWIDTH,
   WAVE_UNKNOWNS,
   type WaveOrder,
@@ -33,23 +31,66 @@ const SHIFT_STEP = 1e-8;
 export interface WaveProblem {
   readonly waves: readonly WavePlate[];
   readonly ties: readonly Tie[];
-  readonly orders: readonly WaveOrder[];
+  /** What each plate has to do with the ties. */
+  readonly sides: readonly PlateSide[];
+  /** Matrices of the number of waves at hand, one a plate. */
+  readonly orders: WaveOrder[];
   /** Factors of K, one band a plate, and of S, all of its lower triangle. */
   readonly bands: readonly Float64Array[];
   readonly tieMatrix: Float64Array;
   readonly tieForce: Float64Array;
 }
 
-/** The n-wave problem of plates whose states have been taken. */
-export function createWaveProblem(waves: readonly WavePlate[], ties: readonly Tie[], n: number): WaveProblem {
+/** A tie seen from one of its plates: its number, the sign of the plate in it, and the node in the plate's numbers. */
+interface SideTie {
+  readonly tie: number;
+  readonly sign: 1 | -1;
+  readonly node: number;
+}
+
+interface PlateSide {
+  /** With the place of each tie's node in `nodes`. */
+  readonly ties: readonly (SideTie & { readonly place: number })[];
+  /** Nodes of the plate that are tied, each once, rising. */
+  readonly nodes: readonly number[];
+  /** L⁻¹ e of every such node, one after another, and their products over the pivots. */
+  readonly columns: Float64Array;
+  readonly products: Float64Array;
+  /** One column over the pivots. */
+  readonly overPivot: Float64Array;
+}
+
+/** Storage for plates whose states have been taken; `setWaves` then chooses n. */
+export function createWaveProblem(waves: readonly WavePlate[], ties: readonly Tie[]): WaveProblem {
   return {
     waves,
     ties,
-    orders: waves.map((wave) => assembleChange(wave, n)),
-    bands: waves.map((wave) => new Float64Array(orderOf(wave, n).rest.length)),
+    sides: waves.map((wave, k) => sideOf(wave, k, ties)),
+    orders: [],
+    bands: waves.map(({ size }) => new Float64Array(size * (WAVE_BANDWIDTH + 1))),
     tieMatrix: new Float64Array(ties.length ** 2),
     tieForce: new Float64Array(ties.length),
   };
+}
+
+function sideOf({ size }: WavePlate, k: number, ties: readonly Tie[]): PlateSide {
+  const on = ties.flatMap(({ below, belowNode, above, aboveNode }, tie): SideTie[] => {
+    if (above === k) return [{ tie, sign: 1, node: aboveNode }];
+    return below === k ? [{ tie, sign: -1, node: belowNode }] : [];
+  });
+  const nodes = [...new Set(on.map(({ node }) => node))].sort((p, q) => p - q);
+  return {
+    ties: on.map((side) => ({ ...side, place: nodes.indexOf(side.node) })),
+    nodes,
+    columns: new Float64Array(nodes.length * size),
+    products: new Float64Array(nodes.length ** 2),
+    overPivot: new Float64Array(size),
+  };
+}
+
+/** Turns the problem to n waves. */
+export function setWaves(problem: WaveProblem, n: number): void {
+  for (const [k, wave] of problem.waves.entries()) problem.orders[k] = assembleStretching(wave, n);
 }
 
 export type ShiftedFactor =
@@ -57,8 +98,8 @@ export type ShiftedFactor =
   | { readonly status: 'singular' };
 
 /**
- * Factors K(state) - σ K0 under the ties.
- * @param sigma below 1; moved down by parts in 10⁸ where it meets an eigenvalue
+ * Factors K(state) - σ Kb under the ties.
+ * @param sigma moved down by parts in 10⁸ where it meets an eigenvalue
  * @returns the shift used and the number of modes below it, or 'singular' when no shift nearby could be factored
  */
 export function factorShifted(problem: WaveProblem, sigma: number): ShiftedFactor {
@@ -73,9 +114,9 @@ export function factorShifted(problem: WaveProblem, sigma: number): ShiftedFacto
 function tryShift(problem: WaveProblem, sigma: number): number | undefined {
   const { waves, orders, bands, ties, tieMatrix } = problem;
   let negative = 0;
-  for (const [k, { rest, change }] of orders.entries()) {
+  for (const [k, { bending, stretching }] of orders.entries()) {
     const band = bands[k];
-    for (let i = 0; i < band.length; i++) band[i] = (1 - sigma) * rest[i] + change[i];
+    for (let i = 0; i < band.length; i++) band[i] = (1 - sigma) * bending[i] + stretching[i];
     const factor = factorBandedLdl(band, waves[k].size, WAVE_BANDWIDTH);
     if (factor.status === 'singular') return undefined;
     negative += factor.negativePivots;
@@ -88,86 +129,110 @@ function tryShift(problem: WaveProblem, sigma: number): number | undefined {
 }
 
 /** S_st = Σ over plates of ± (L⁻¹ e_s)ᵀ D⁻¹ (L⁻¹ e_t), with K = L D Lᵀ and the sign of each tie on that plate. */
-function fillTieMatrix({ waves, orders, bands, ties, tieMatrix }: WaveProblem): void {
+function fillTieMatrix(problem: WaveProblem): void {
+  const { sides, tieMatrix, ties } = problem;
   const m = ties.length;
   tieMatrix.fill(0);
-  for (const [k, { size }] of waves.entries()) {
-    const on = ties.map((_, t) => t).filter((t) => ties[t].below === k || ties[t].above === k);
-    const columns = on.map((t) => forwardColumn(bands[k], size, ties[t].node * WAVE_UNKNOWNS));
-    for (const [i, s] of on.entries()) {
-      for (let j = 0; j <= i; j++) {
-        const t = on[j];
-        const weight = tieWeight(ties[s], k, orders[k]) * tieWeight(ties[t], k, orders[k]);
-        tieMatrix[s * m + m - 1 - (s - t)] += weight * overPivots(columns[i], columns[j], bands[k], size);
+  for (const [k, side] of sides.entries()) {
+    fillProducts(problem, k);
+    for (const { tie: s, sign, place } of side.ties) {
+      for (const other of side.ties) {
+        const t = other.tie;
+        const low = place > other.place ? place : other.place;
+        const product = side.products[low * side.nodes.length + place + other.place - low];
+        if (t <= s) tieMatrix[s * m + m - 1 - (s - t)] += sign * other.sign * product;
       }
     }
   }
 }
 
-/** Coefficient of a tie on the scaled unknown of plate k. */
-function tieWeight({ above, node }: Tie, k: number, { scale }: WaveOrder): number {
-  return (above === k ? 1 : -1) * scale[node * WAVE_UNKNOWNS];
+/** Lower triangle of (L⁻¹ e_p)ᵀ D⁻¹ (L⁻¹ e_q) over the tied nodes of plate k. */
+function fillProducts({ waves, orders, bands, sides }: WaveProblem, k: number): void {
+  const { nodes, columns, products, overPivot } = sides[k];
+  const { size } = waves[k];
+  const band = bands[k];
+  for (const [p, node] of nodes.entries()) {
+    const at = node * WAVE_UNKNOWNS;
+    const cp = p * size;
+    forwardColumn(band, size, at, orders[k].scale[at], columns, cp);
+    for (let i = at; i < size; i++) overPivot[i] = columns[cp + i] / band[i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH];
+    for (let q = 0; q <= p; q++) {
+      const cq = q * size;
+      let sum = 0;
+      for (let i = at; i < size; i++) sum += overPivot[i] * columns[cq + i];
+      products[p * nodes.length + q] = sum;
+    }
+  }
 }
 
-/** L⁻¹ e_at; entries before `at` are nothing. */
-function forwardColumn(band: Float64Array, size: number, at: number): Float64Array {
-  const x = new Float64Array(size);
-  x[at] = 1;
+/** c = L⁻¹ (value e_at) from place `from` on; entries before `at` are nothing and stay so. */
+function forwardColumn(
+  band: Float64Array,
+  size: number,
+  at: number,
+  value: number,
+  c: Float64Array,
+  from: number,
+): void {
+  c[from + at] = value;
   for (let i = at + 1; i < size; i++) {
     const ri = i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH - i;
+    const first = i - WAVE_BANDWIDTH > at ? i - WAVE_BANDWIDTH : at;
     let v = 0;
-    for (let j = Math.max(at, i - WAVE_BANDWIDTH); j < i; j++) v -= band[ri + j] * x[j];
-    x[i] = v;
+    for (let j = first; j < i; j++) v -= band[ri + j] * c[from + j];
+    c[from + i] = v;
   }
-  return x;
 }
 
-function overPivots(x: Float64Array, y: Float64Array, band: Float64Array, size: number): number {
-  let sum = 0;
-  for (let i = 0; i < size; i++) sum += (x[i] * y[i]) / band[i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH];
-  return sum;
-}
-
-/** Solves (K - σ K0) x + Bᵀλ = f with B x = 0 by the factors at hand. @param x f, overwritten by the solution */
+/** Solves (K - σ Kb) x + Bᵀλ = f with B x = 0 by the factors at hand. @param x f, overwritten by the solution */
 export function solveShifted(problem: WaveProblem, x: readonly Float64Array[]): void {
-  const { waves, bands, ties, tieMatrix, tieForce, orders } = problem;
+  const { ties, tieMatrix, tieForce } = problem;
   const m = ties.length;
   if (m > 0) {
     const free = x.map((f) => f.slice());
-    for (const [k, y] of free.entries()) solveBandedLdl(bands[k], waves[k].size, WAVE_BANDWIDTH, y);
-    for (let t = 0; t < m; t++) tieForce[t] = tieValue(problem, t, free);
+    solvePlates(problem, free);
+    tieForce.fill(0);
+    eachTie(problem, (t, k, at, weight) => {
+      tieForce[t] += weight * free[k][at];
+    });
     solveBandedLdl(tieMatrix, m, m - 1, tieForce);
-    for (const [t, tie] of ties.entries()) {
-      for (const k of [tie.below, tie.above]) {
-        if (k !== RIGID) x[k][tie.node * WAVE_UNKNOWNS] -= tieWeight(tie, k, orders[k]) * tieForce[t];
-      }
-    }
+    eachTie(problem, (t, k, at, weight) => {
+      x[k][at] -= weight * tieForce[t];
+    });
   }
+  solvePlates(problem, x);
+}
+
+function solvePlates({ waves, bands }: WaveProblem, x: readonly Float64Array[]): void {
   for (const [k, y] of x.entries()) solveBandedLdl(bands[k], waves[k].size, WAVE_BANDWIDTH, y);
 }
 
-/** (B x) of tie t. */
-function tieValue({ ties, orders }: WaveProblem, t: number, x: readonly Float64Array[]): number {
-  const tie = ties[t];
-  let value = 0;
-  for (const k of [tie.below, tie.above]) {
-    if (k !== RIGID) value += tieWeight(tie, k, orders[k]) * x[k][tie.node * WAVE_UNKNOWNS];
+/** Calls back with every entry of B: the tie, the plate, the unknown and the coefficient. */
+function eachTie(
+  { sides, orders }: WaveProblem,
+  visit: (t: number, k: number, at: number, weight: number) => void,
+): void {
+  for (const [k, { ties }] of sides.entries()) {
+    for (const { tie, sign, node } of ties) {
+      const at = node * WAVE_UNKNOWNS;
+      visit(tie, k, at, sign * orders[k].scale[at]);
+    }
   }
-  return value;
 }
 
-/** x := K0 x. */
-export function multiplyRest({ waves, orders }: WaveProblem, x: readonly Float64Array[]): void {
-  for (const [k, { rest }] of orders.entries()) multiplyBanded(rest, waves[k].size, WAVE_BANDWIDTH, x[k].slice(), x[k]);
+/** x := Kb x. */
+export function multiplyBending({ waves, orders }: WaveProblem, x: readonly Float64Array[]): void {
+  for (const [k, { bending }] of orders.entries())
+    multiplyBanded(bending, waves[k].size, WAVE_BANDWIDTH, x[k].slice(), x[k]);
 }
 
-/** Rayleigh's quotient xᵀ K(state) x / xᵀ K0 x; with it, x is brought to xᵀ K0 x = 1. @returns NaN when x is nothing */
+/** Rayleigh's quotient xᵀ K(state) x / xᵀ Kb x; with it, x is brought to xᵀ Kb x = 1. @returns NaN when x is nothing */
 export function rayleighQuotient({ waves, orders }: WaveProblem, x: readonly Float64Array[]): number {
   let atRest = 0;
   let more = 0;
-  for (const [k, { rest, change }] of orders.entries()) {
-    atRest += bandedQuadraticForm(rest, waves[k].size, WAVE_BANDWIDTH, x[k]);
-    more += bandedQuadraticForm(change, waves[k].size, WAVE_BANDWIDTH, x[k]);
+  for (const [k, { bending, stretching }] of orders.entries()) {
+    atRest += bandedQuadraticForm(bending, waves[k].size, WAVE_BANDWIDTH, x[k]);
+    more += bandedQuadraticForm(stretching, waves[k].size, WAVE_BANDWIDTH, x[k]);
   }
   const unit = 1 / Math.sqrt(atRest);
   for (const y of x) for (let i = 0; i < y.length; i++) y[i] *= unit;

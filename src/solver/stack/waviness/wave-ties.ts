@@ -16,10 +16,11 @@ import type { StackSystem } from '../stack-system.ts';
 const PRESSING = 1e-9;
 
 export interface Tie {
-  readonly node: number;
-  /** Plate, or RIGID. */
+  /** Plate, or RIGID, and the node in that plate's own numbers. */
   readonly below: number;
+  readonly belowNode: number;
   readonly above: number;
+  readonly aboveNode: number;
 }
 
 /** @param system in balance @returns the ties, those between two plates in the order of the plates */
@@ -36,7 +37,7 @@ export function listTies({ pairs, contact }: StackSystem): Tie[] {
     if (!(contact.force[c] > PRESSING * largest)) continue;
     if (above === RIGID && below === grounded) continue;
     if (below === RIGID || below === grounded) grounded = above;
-    ties.push({ node, below, above });
+    ties.push({ below, belowNode: pairs.belowNode[c], above, aboveNode: pairs.aboveNode[c] });
   }
   return ties.sort((p, q) => p.below - q.below);
 }
