@@ -26,10 +26,6 @@ export function record<T>(history: History<T>, next: T, label: string, mergeKey?
   return { past, present: next, future: [], mergeKey };
 }
 
-/** Ends a run of merged edits: the next one starts a step of its own. */
-export const closeStep = <T>(history: History<T>): History<T> =>
-  history.mergeKey === undefined ? history : { ...history, mergeKey: undefined };
-
 export function undo<T>(history: History<T>): History<T> {
   const last = history.past.at(-1);
   if (!last) return history;

@@ -1,17 +1,18 @@
-/** Keys of the whole page: undo and redo, where no text is being edited by the browser's own undo. */
+/** Keys of the whole page: undo and redo of the document. */
 import { redoEdit, redoLabel, undoEdit, undoLabel } from './store.ts';
 
-const isWriting = (target: EventTarget | null): boolean =>
-  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.value !== target.defaultValue);
+/** A text that is no part of the document yet has the browser's own undo. */
+const hasOwnUndo = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('.paste-box') !== null;
 
 export function listenToKeys(): void {
   document.addEventListener('keydown', (event) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || hasOwnUndo(event.target)) return;
     const key = event.key.toLowerCase();
-    const redo = key === 'y' || (key === 'z' && event.shiftKey);
-    if ((key !== 'z' && key !== 'y') || isWriting(event.target)) return;
+    if (key !== 'z' && key !== 'y') return;
     event.preventDefault();
-    if (redo && redoLabel.value !== undefined) redoEdit();
-    else if (!redo && undoLabel.value !== undefined) undoEdit();
+    const forward = key === 'y' || event.shiftKey;
+    if (forward && redoLabel.value !== undefined) redoEdit();
+    else if (!forward && undoLabel.value !== undefined) undoEdit();
   });
 }

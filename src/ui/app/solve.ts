@@ -5,11 +5,9 @@ import type { BuildCurve, SolverStatus } from '../../../workers/protocol.ts';
 import type { Build, Project } from '../../model/project.ts';
 import { text } from '../text/en.ts';
 import { tell } from './notices.ts';
-import type { ForceCurve, Theory } from './solved.ts';
+import type { ForceCurve } from './solved.ts';
 import { solvedSpeeds } from './speeds.ts';
-import { project, topSpeed } from './store.ts';
-
-export const THEORY: Theory = 'small-deflection';
+import { project, theory, topSpeed } from './store.ts';
 
 /** What is known of one build. `curve` belongs to `build` as it was when solved; `stale` says that this is not now. */
 export interface Outcome {
@@ -39,7 +37,7 @@ export const anyStale = computed(() => [...outcomes.value.values()].some((outcom
 
 /** Everything a curve depends on, and nothing else: names and notes do not solve again. */
 const keyOf = ({ damper, fluid, gas }: Project, build: Build, top: number): string =>
-  JSON.stringify([build.valves, build.bleed, { ...damper, name: '' }, { ...fluid, name: '' }, gas, top, THEORY]);
+  JSON.stringify([build.valves, build.bleed, { ...damper, name: '' }, { ...fluid, name: '' }, gas, top, theory.value]);
 
 interface Run {
   readonly keys: ReadonlyMap<string, Build>;
@@ -126,7 +124,7 @@ async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
     project: project.value,
     buildIds: [...missing.values()].map((build) => build.id),
     speeds_m_s: solvedSpeeds(topSpeed.value),
-    theory: THEORY,
+    theory: theory.value,
   };
   try {
     const { curves } = await client.forceCurves(request, { signal: run.stop.signal, channel: 'bench' });

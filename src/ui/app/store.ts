@@ -3,6 +3,7 @@ import { computed, signal } from '@preact/signals';
 import type { Build, Project, ValvePlace, Valving } from '../../model/project.ts';
 import { baselineOf, buildOf, changeBuild, changeValving } from './edits.ts';
 import { type History, record, redo, startHistory, undo } from './history.ts';
+import type { Theory } from './solved.ts';
 
 export type Direction = 1 | -1;
 
@@ -32,6 +33,8 @@ export const activeRow = signal<number | undefined>(undefined);
 /** Shared by every view [m/s]; the direction is that of the view. */
 export const cursorSpeed = signal(0.5);
 export const topSpeed = signal(2);
+/** Which plate theory the curves are asked for; each curve says which one it came from. */
+export const theory = signal<Theory>('large-deflection');
 
 export const selectedBuild = computed<Build>(() => buildOf(project.value, wantedBuild.value));
 export const baseline = computed<Build>(() => baselineOf(project.value));

@@ -6,7 +6,7 @@ import { millimetresFromMetres } from '../../units/si.ts';
 import { singleShims } from '../section/geometry.ts';
 import { isSolved, pointAt, pointsOf, type StackState, stackAt } from '../section/shape-at.ts';
 import { type Outcome, outcomes } from './solve.ts';
-import type { FailedForce, ForcePoint, StackTable } from './solved.ts';
+import type { FailedForce, ForcePoint, StackTable, Theory } from './solved.ts';
 import { baseline, cursorSpeed, type Direction, direction, place, selectedBuild, selectedValving } from './store.ts';
 
 export const tableOf = (outcome: Outcome, way: Direction): StackTable | undefined =>
@@ -26,6 +26,8 @@ export interface DrawnStack {
   readonly valving: Valving;
   readonly state?: StackState;
   readonly point?: ForcePoint;
+  /** Of the state drawn; none for a stack drawn at rest. */
+  readonly theory?: Theory;
 }
 
 function drawnOf(build: Build, valving: Valving): DrawnStack {
@@ -33,7 +35,7 @@ function drawnOf(build: Build, valving: Valving): DrawnStack {
   const point = pointOf(outcome, direction.value);
   const state = stateOf(outcome, direction.value);
   if (!outcome || !state || !point || !isSolved(point)) return { build, valving };
-  return { build, valving: outcome.build.valves[place.value], state, point };
+  return { build, valving: outcome.build.valves[place.value], state, point, theory: outcome.curve?.theory };
 }
 
 /** The stack in the drawing: as solved last, until the new shape is there. */

@@ -61,7 +61,8 @@ export function rangeOf(values: readonly (number | null)[]): [number, number] {
   const known = values.filter((value): value is number => value !== null);
   const low = Math.min(0, ...known);
   const high = Math.max(0, ...known);
-  const room = (high - low || 1) * 0.1;
+  if (low === high) return [0, 1];
+  const room = (high - low) * 0.1;
   return [low < 0 ? low - room : 0, high > 0 ? high + room : 0];
 }
 

@@ -1,7 +1,8 @@
 /** The chart with its tabs, the cursor's number, and how far the speeds go. */
 import type { JSX } from 'preact';
-import { anyStale, THEORY } from '../app/solve.ts';
-import { cursorSpeed, place, setCursor, setTopSpeed, topSpeed } from '../app/store.ts';
+import { anyStale } from '../app/solve.ts';
+import type { Theory } from '../app/solved.ts';
+import { cursorSpeed, place, setCursor, setTopSpeed, theory, topSpeed } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { Choice } from '../panels/choice.tsx';
 import { SpeedField } from '../panels/speed-field.tsx';
@@ -10,6 +11,8 @@ import { CHARTS, chart, plotView } from './chart-model.ts';
 import { CursorLayer } from './cursor-layer.tsx';
 import { Plot } from './plot.tsx';
 import { Warnings } from './warnings.tsx';
+
+const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 
 /** Faster than any damper's shaft [m/s]. */
 const FASTEST = 10;
@@ -56,9 +59,21 @@ export function ChartView(): JSX.Element {
       </header>
       <Board />
       <Warnings />
-      <p class="sheet-note quiet">
-        {text.theoryLine(text.theory[THEORY])}. {text.chart.estimate}
-      </p>
+      <div class="chart-foot">
+        <Choice
+          label={text.theoryChoice}
+          options={THEORIES}
+          chosen={theory.value}
+          name={(each) => text.theoryShort[each]}
+          title={(each) => text.theory[each]}
+          onChoose={(each) => {
+            theory.value = each;
+          }}
+        />
+        <p class="hint">
+          {text.theoryHint} {text.chart.estimate}
+        </p>
+      </div>
     </section>
   );
 }

@@ -41,8 +41,9 @@ function lowerSurface(valving: Valving, rim: number, base: number, index: number
   const start = { r: postRadius(valving), z: base };
   const lifts = state?.shape.lift_m[index];
   if (!state || !lifts) return [start, { r: rim, z: base }];
+  const first = state.shape.firstNode[index];
   const curve = Array.from(lifts, (lift, i) => ({
-    r: millimetresFromMetres(state.shape.radius_m[i]),
+    r: millimetresFromMetres(state.shape.radius_m[first + i]),
     z: base + millimetresFromMetres(lift),
   }));
   return [start, ...curve];

@@ -28,7 +28,7 @@ export interface StackState {
 
 function shapeBetween(a: StackShape, b: StackShape, share: number): StackShape {
   const lift_m = a.lift_m.map((row, s) => row.map((value, i) => between(value, b.lift_m[s][i], share)));
-  return { radius_m: a.radius_m, lift_m };
+  return { ...a, lift_m };
 }
 
 function stateBetween(a: ConvergedLift, b: ConvergedLift, share: number): StackState {

@@ -3,18 +3,18 @@
 import type { JSX } from 'preact';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { show, showRatio } from '../app/quantities.ts';
-import { THEORY } from '../app/solve.ts';
+import type { Theory } from '../app/solved.ts';
 import { cursorSpeed } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
 import { text } from '../text/en.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Above this many face thicknesses of lift, small deflection shows some 10 % too much (membrane stiffening). */
-const SMALL_DEFLECTION_LIMIT = 0.7;
+/** Lift over the face shim's thickness above which a theory needs a word of caution; docs/theory.md has the reasons. */
+const CAUTION_FROM: Readonly<Record<Theory, number>> = { 'small-deflection': 0.7, 'large-deflection': 2 };
 
 const largest = (values: readonly number[]): number => Math.max(...values);
 
-function cellsOf(sheet: Sheet, { build, state }: DrawnStack): [string, string][] {
+function cellsOf(sheet: Sheet, { build, state, theory }: DrawnStack): [string, string][] {
   const none = text.readout.none;
   const { cells } = text.section;
   const scale =
@@ -24,7 +24,7 @@ function cellsOf(sheet: Sheet, { build, state }: DrawnStack): [string, string][]
   return [
     [cells.build, build.name],
     [cells.scale, scale],
-    [cells.theory, text.theory[THEORY]],
+    [cells.theory, theory ? text.theory[theory] : none],
     [cells.cursor, show('speed', cursorSpeed.value)],
     [cells.pressure, state ? show('pressure', state.pressure_Pa) : none],
     [cells.opening, state ? show('lift', state.seatOpening_m) : none],
@@ -33,14 +33,15 @@ function cellsOf(sheet: Sheet, { build, state }: DrawnStack): [string, string][]
   ];
 }
 
-function beyondSmall({ state, valving }: DrawnStack): string | undefined {
-  if (!state || THEORY !== 'small-deflection') return undefined;
+/** What to know of a lift beyond the range in which the theory is proven. */
+function beyondRange({ state, valving, theory }: DrawnStack): string | undefined {
+  if (!state || !theory) return undefined;
   const ratio = millimetresFromMetres(state.shimEdgeLift_m[0]) / valving.shims[0].thickness_mm;
-  return ratio > SMALL_DEFLECTION_LIMIT ? text.section.beyondSmall(showRatio(ratio)) : undefined;
+  return ratio > CAUTION_FROM[theory] ? text.section.beyondRange[theory](showRatio(ratio)) : undefined;
 }
 
 export function TitleBlock({ sheet, stack }: { sheet: Sheet; stack: DrawnStack }): JSX.Element {
-  const note = stack.state ? beyondSmall(stack) : text.section.atRest;
+  const note = stack.state ? beyondRange(stack) : text.section.atRest;
   return (
     <>
       <dl class="title-block" title={text.section.scaleWhy}>

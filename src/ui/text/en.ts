@@ -99,8 +99,12 @@ export const text = {
       stress: 'Most stress',
     },
     atRest: 'Drawn at rest: no solved state at this speed.',
-    beyondSmall: (ratio: string) =>
-      `The rim lifts ${ratio} times the face shim’s thickness. Small-deflection theory shows too much lift there, and too little force.`,
+    beyondRange: {
+      'small-deflection': (ratio: string) =>
+        `The rim lifts ${ratio} times the face shim’s thickness. Small-deflection theory shows too much lift there, and too little force.`,
+      'large-deflection': (ratio: string) =>
+        `The rim lifts ${ratio} times the face shim’s thickness. Above about 2 the rim of a real shim ruffles into waves and lifts further: outside the proven range.`,
+    },
     opens: (value: string) => `opens ${value}`,
     port: 'port',
     seat: 'seat',
@@ -215,7 +219,10 @@ export const text = {
   },
 
   theory: { 'small-deflection': 'small deflection', 'large-deflection': 'large deflection' },
-  theoryLine: (name: string) => `Thin plates in contact, ${name}`,
+  theoryShort: { 'small-deflection': 'Small', 'large-deflection': 'Large' },
+  theoryChoice: 'Plate theory: deflection',
+  theoryHint:
+    'Thin plates in contact. Large deflection holds up to about 2 thicknesses of lift, small deflection up to about 0.7.',
 
   damper: {
     title: 'Damper, oil and gas',

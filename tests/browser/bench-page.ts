@@ -1,0 +1,84 @@
+/** What the tests of the bench do again and again, as a person would. */
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { type PageOptions, withPage } from './harness.ts';
+
+const DESK: PageOptions = { viewport: { width: 1440, height: 900 } };
+
+export const DEMO_FILE = 'src/demo/larkspur-trail-rear.shimwright.json';
+export const demoText = (): string => readFileSync(DEMO_FILE, 'utf8');
+
+/** The bench with its curves and its bent stack drawn. */
+export const onBench = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
+  withPage(
+    async (page) => {
+      await settled(page);
+      await test(page);
+    },
+    { ...DESK, ...options },
+  );
+
+export async function settled(page: Page): Promise<void> {
+  await page.locator('svg[data-state=bent]').waitFor();
+  await page.locator('.plot-board .scatterlayer .trace').first().waitFor();
+  await expect.poll(() => page.locator('.plot.stale').count()).toBe(0);
+}
+
+export const cell = (page: Page, row: number, column: 'outerDiameter_mm' | 'thickness_mm' | 'count') =>
+  page.locator(`[data-cell="${row}:${column}"]`);
+
+/** Diameters as they stand in the table, piston side first. */
+export const diameters = (page: Page): Promise<string[]> =>
+  page
+    .locator('[data-cell$=":outerDiameter_mm"]')
+    .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+
+/** The build on show, as the readout has it: the second of the demo's two. */
+export const force = (page: Page, way: 'compression' | 'rebound' = 'compression'): Promise<string | null> =>
+  page.locator(`[data-way=${way}] [data-row=force] td`).nth(1).textContent();
+
+/** The lines on the chart as the charts library drew them. */
+export const drawnLines = (page: Page): Promise<(string | null)[]> =>
+  page.locator('.plot-board path.js-line').evaluateAll((lines) => lines.map((line) => line.getAttribute('d')));
+
+export const kept = (page: Page): Promise<void> => page.locator('.saving.saved').waitFor({ state: 'attached' });
+
+/** A file let go over the page. */
+export const drop = (page: Page, name: string, content: string): Promise<void> =>
+  page.evaluate(
+    ([fileName, written]) => {
+      const files = new DataTransfer();
+      files.items.add(new File([written], fileName, { type: 'application/json' }));
+      for (const type of ['dragover', 'drop'])
+        document.body.dispatchEvent(new DragEvent(type, { dataTransfer: files, bubbles: true, cancelable: true }));
+    },
+    [name, content],
+  );
+
+export const paste = (page: Page, selector: string, content: string): Promise<void> =>
+  page.locator(selector).evaluate((target, written) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', written);
+    target.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  }, content);
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe-core finds against WCAG 2.2 A and AA, one line each. */
+export async function barriers(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const run = (globalThis as unknown as { axe: { run(options: object): Promise<AxeResult> } }).axe;
+    const { violations } = await run.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+interface AxeResult {
+  violations: { id: string; nodes: { html: string }[] }[];
+}
