@@ -25,7 +25,7 @@ describe.concurrent('shimwright lift', () => {
     expect(Object.keys(result)).toEqual(['format', 'version', 'theory', 'points']);
     expect(result).toMatchObject({ format: 'shimwright/lift', version: 1, theory: 'large-deflection' });
     for (const point of result.points) {
-      expect(Object.keys(point)).toEqual(POINT_KEYS);
+      expect(Object.keys(point)).toEqual([...POINT_KEYS, 'waviness']);
       expect(point.status).toBe('converged');
       for (const list of POINT_KEYS.slice(5)) expect(point[list]).toHaveLength(4);
     }
@@ -49,6 +49,37 @@ describe.concurrent('shimwright lift', () => {
     expect(point.faceEdgeLift_mm / 0.027974).toBeCloseTo(1, 3);
     expect(point.shimClampStress_MPa[0] / 66.65).toBeCloseTo(1, 2);
     expect(point.shimEdgeLift_mm).toEqual([point.faceEdgeLift_mm]);
+  });
+
+  it('gives the margin against waves under large deflection, and says where the rim ruffles', async () => {
+    const stack = {
+      format: 'shimwright/stack',
+      version: 1,
+      name: 'one shim',
+      material: { youngsModulus_GPa: 206, poissonsRatio: 0.3 },
+      clampDiameter_mm: 10,
+      shims: [{ outerDiameter_mm: 24, thickness_mm: 0.15 }],
+      pressureZone: { innerDiameter_mm: 13.2, outerDiameter_mm: 22.08 },
+    };
+    const lift = (...words: string[]) =>
+      runCli(['lift', '-', '--pressures-MPa', '0.1,0.22', ...words], JSON.stringify(stack));
+    const { code, stdout, stderr } = await lift('--json');
+    // Our own runs of a general finite-element program in three dimensions: round at 0.1 MPa, wavy at 0.22 MPa.
+    const [round, wavy] = JSON.parse(stdout).points;
+    expect(code).toBe(0);
+    expect(round.waviness.margin).toBeGreaterThan(0);
+    expect(wavy.waviness.margin).toBeLessThan(0);
+    expect(wavy.waviness.waves).toBe(3);
+    expect(stderr).toMatch(/^at 0\.22 MPa: the rim ruffles in 3 waves; .*outside the proven range/);
+    const small = await lift('--json', '--theory', 'small-deflection');
+    expect(Object.keys(JSON.parse(small.stdout).points[1])).toEqual(POINT_KEYS);
+    expect(small.stderr).toBe('');
+    const table = (await lift()).stdout.split('\n');
+    expect(table[0]).toMatch(/wave margin +waves$/);
+    expect(table[2]).toMatch(/ -0\.\d+ +3$/);
+    const csv = (await lift('--csv')).stdout.split('\r\n').map((line) => line.split(','));
+    expect(csv[0].slice(-2)).toEqual(['waviness.margin', 'waviness.waves']);
+    expect(csv[2].slice(-2)).toEqual([String(wavy.waviness.margin), '3']);
   });
 
   it('takes option names in lower case and values behind =', async () => {

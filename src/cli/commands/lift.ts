@@ -7,6 +7,7 @@ import {
   solveLift,
   stackFromFile,
   type Theory,
+  type Waviness,
 } from '../../solver/index.ts';
 import { fromSI } from '../../units/convert.ts';
 import { pascalsFromMegapascals } from '../../units/si.ts';
@@ -33,7 +34,7 @@ interface Row {
   readonly shimStress_MPa: readonly number[] | null;
   readonly shimClampStress_MPa: readonly number[] | null;
   /** Only where the solver tested the state for it. */
-  readonly waviness?: unknown;
+  readonly waviness?: Waviness;
 }
 
 function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
@@ -44,7 +45,7 @@ function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
     shimEdgeLift_mm: point.shimEdgeLift_m.map(mm),
     shimStress_MPa: point.shimStress_Pa.map(MPa),
     shimClampStress_MPa: point.shimClampStress_Pa.map(MPa),
-    ...('waviness' in point && { waviness: point.waviness }),
+    ...(point.waviness && { waviness: point.waviness }),
   };
 }
 
@@ -65,25 +66,35 @@ export function liftRow(point: LiftPoint, pressure_MPa: number): Row {
 
 function asText(rows: readonly Row[]): string {
   const header = ['pressure MPa', 'status', 'face edge mm', 'zone edge mm', 'seat opening mm', 'stress MPa', 'in shim'];
+  const tested = rows.some((row) => row.waviness);
   const cells = rows.map((row): Cell[] => {
     const stress = row.shimStress_MPa && Math.max(...row.shimStress_MPa);
     const shim = stress === null ? null : (row.shimStress_MPa?.indexOf(stress) ?? 0) + 1;
     const { pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm } = row;
-    return [pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm, stress, shim];
+    const numbers = [pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm, stress, shim];
+    return tested ? [...numbers, ...wavinessCells(row)] : numbers;
   });
-  return textTable(header, cells);
+  return textTable(tested ? [...header, 'wave margin', 'waves'] : header, cells);
 }
+
+const wavinessCells = ({ waviness }: Row): Cell[] => [waviness?.margin ?? null, waviness?.waves ?? null];
 
 const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
 const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
 
-/** Lists become one column a shim: `shimStress_MPa[0]`. */
+/** Lists become one column a shim: `shimStress_MPa[0]`; the waviness two columns, where it was tested. */
 function asCsv(rows: readonly Row[], shimCount: number): string {
   const shims = Array.from({ length: shimCount }, (_, index) => index);
-  const header = [...NUMBERS, ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`))];
+  const tested = rows.some((row) => row.waviness);
+  const header = [
+    ...NUMBERS,
+    ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)),
+    ...(tested ? ['waviness.margin', 'waviness.waves'] : []),
+  ];
   const cells = rows.map((row) => [
     ...NUMBERS.map((key) => row[key]),
     ...LISTS.flatMap((list) => shims.map((shim) => row[list]?.[shim] ?? null)),
+    ...(tested ? wavinessCells(row) : []),
   ]);
   return csv(header, cells);
 }
@@ -93,12 +104,13 @@ export const theoryOf = (values: Values): Theory => (values.get('theory') as The
 export async function lift({ file, values }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0 });
   const stack = stackFromFile(await readDocument(file, decodeStackFile));
-  const { theory, points } = solveLift(stack, pressures_MPa.map(pascalsFromMegapascals), { theory: theoryOf(values) });
+  const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
+  const { theory, points } = solveLift(stack, pressures_Pa, { theory: theoryOf(values), waviness: true });
   const rows = points.map((point, index) => liftRow(point, pressures_MPa[index]));
   return {
     exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
     result: render(rows, theory, stack.shims.length, values),
-    talk: points.flatMap((point, index) => failureTalk(point, pressures_MPa[index])),
+    talk: points.flatMap((point, index) => talkOf(point, pressures_MPa[index])),
   };
 }
 
@@ -107,5 +119,9 @@ function render(rows: readonly Row[], theory: Theory, shimCount: number, values:
   return values.has('csv') ? asCsv(rows, shimCount) : asText(rows);
 }
 
-const failureTalk = (point: LiftPoint, pressure_MPa: number): string[] =>
-  point.status === 'converged' ? [] : [`at ${pressure_MPa} MPa: ${point.status}: ${point.reason}`];
+function talkOf(point: LiftPoint, pressure_MPa: number): string[] {
+  if (point.status !== 'converged') return [`at ${pressure_MPa} MPa: ${point.status}: ${point.reason}`];
+  if (!point.waviness || point.waviness.margin > 0) return [];
+  const waves = `ruffles in ${point.waviness.waves} waves`;
+  return [`at ${pressure_MPa} MPa: the rim ${waves}; the numbers are outside the proven range of the model`];
+}
