@@ -71,7 +71,7 @@ export class Dispatcher {
       this.#link = link;
       link.greeted.then(
         () => this.#onReady(link),
-        (reason) => this.#onUngreeted(link, reason),
+        (reason) => this.#onUngreeted(reason),
       );
     } catch (error) {
       this.#onLost(new SolverError('worker-crashed', `The solver’s worker did not start: ${String(error)}`));
@@ -86,8 +86,8 @@ export class Dispatcher {
   }
 
   /** A loss is dealt with by `#onLost`; what is left is a worker that speaks another protocol. */
-  #onUngreeted(link: WorkerLink, reason: SolverError): void {
-    if (link !== this.#link || reason.code !== 'protocol-mismatch') return;
+  #onUngreeted(reason: SolverError): void {
+    if (reason.code !== 'protocol-mismatch') return;
     this.#refuseAll(reason);
     this.#tell('protocol-mismatch', reason.message);
   }

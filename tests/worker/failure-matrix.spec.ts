@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { createSolverClient, type SolverClient, SolverError, type SolverStatus } from '../../workers/client.ts';
 import { spawnFixture } from './helpers/node-worker.ts';
 import { codesOf, failureOf, firstProgress, liftRequest, request, threadOf } from './helpers/requests.ts';
@@ -124,13 +124,29 @@ describe('a run that does not end', () => {
     const { onProgress, started } = firstProgress();
     const running = client.forceCurves(request('waits at the gate', { gate: gate.buffer }), { onProgress });
     const abort = new AbortController();
-    const waiting = client.forceCurves(request('good'), { ...other, signal: abort.signal });
+    const waiting = client.forceCurves(request('blocks for ever'), { ...other, signal: abort.signal });
     await started;
     abort.abort();
     expect((await failureOf(waiting)).code).toBe('cancelled');
     Atomics.store(gate, 0, 1);
     Atomics.notify(gate, 0);
-    expect(threadOf(await running)).toBeGreaterThan(0);
+    const thread = threadOf(await running);
+    expect(threadOf(await client.forceCurves(request('good')))).toBe(thread);
+  });
+
+  it('takes back its threat once the run has ended', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
+    open('broken-solver');
+    const { onProgress, started } = firstProgress();
+    const abort = new AbortController();
+    const stopped = client.forceCurves(request('runs until asked to stop'), { onProgress, signal: abort.signal });
+    await started;
+    abort.abort();
+    expect(vi.getTimerCount()).toBe(1);
+    expect((await failureOf(stopped)).code).toBe('cancelled');
+    await client.forceCurves(request('good'));
+    expect(vi.getTimerCount()).toBe(0);
   });
 });
 
@@ -190,6 +206,7 @@ describe('a worker that breaks the protocol', () => {
     open('rogue', way);
     const jobs = [client.forceCurves(request('good')), client.forceCurves(request('good'), other)];
     expect(await codesOf(jobs)).toEqual(['bad-reply', 'bad-reply']);
+    expect(stateNames()).toEqual(['starting', 'ready', 'starting', 'ready', 'starting']);
   });
 
   it.each(['speaks another version', 'greets with nonsense', 'exposes nothing'])('%s', async (way) => {
