@@ -12,7 +12,10 @@
  * Source: Golub & Van Loan, Matrix Computations, 4th ed. 2013, section 4.3 (banded factorisation).
  */
 
-/** A pivot below this share of the largest diagonal entry counts as nothing. */
+/**
+ * A pivot below this share of its own diagonal entry counts as nothing. Its own, since rows of one matrix differ in
+ * unit (forces and moments), and a small plate must not look singular for that.
+ */
 const PIVOT_FLOOR = 1e-14;
 
 export interface BandedFactor {
@@ -25,18 +28,16 @@ export interface BandedFactor {
 /**
  * Factors the band in place: `a` becomes unit L (below the diagonal) and D (on it).
  * @param a lower band, length n (b + 1), overwritten
- * @returns status, and the count of negative pivots; 'singular' when |pivot| < 1e-14 max |diagonal|
+ * @returns status, and the count of negative pivots; 'singular' when |pivot| < 1e-14 |diagonal| of its row
  */
 export function factorBandedLdl(a: Float64Array, n: number, b: number): BandedFactor {
   const s = b + 1;
-  let largest = 0;
-  for (let i = 0; i < n; i++) largest = Math.max(largest, Math.abs(a[i * s + b]));
-  const floor = PIVOT_FLOOR * largest;
   let negativePivots = 0;
   for (let i = 0; i < n; i++) {
     const ri = i * s + b - i;
     const first = i > b ? i - b : 0;
     let d = a[ri + i];
+    const floor = PIVOT_FLOOR * Math.abs(d);
     for (let j = first; j < i; j++) {
       const rj = j * s + b - j;
       const low = j - b > first ? j - b : first;

@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { factorBandedLdl, solveBandedLdl } from '../../../../src/solver/linalg/banded-ldl.ts';
+
+/** Lower band of a full symmetric matrix. */
+function bandOf(full: readonly (readonly number[])[], b: number): Float64Array {
+  const band = new Float64Array(full.length * (b + 1));
+  full.forEach((row, i) => {
+    for (let j = Math.max(0, i - b); j <= i; j++) band[i * (b + 1) + b - (i - j)] = row[j];
+  });
+  return band;
+}
+
+/** G Gᵀ + shift I with G a random lower band: symmetric, and positive definite for a positive shift. */
+const matrices = fc
+  .record({
+    n: fc.integer({ min: 1, max: 12 }),
+    b: fc.integer({ min: 1, max: 4 }),
+    seeds: fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 150, maxLength: 150 }),
+  })
+  .map(({ n, b, seeds }) => {
+    const G = Array.from({ length: n }, (_, i) =>
+      Array.from({ length: n }, (_, j) => (j <= i && i - j <= b ? seeds[i * 12 + j] : 0)),
+    );
+    const full = G.map((row, i) =>
+      G.map((other, j) => row.reduce((sum, v, k) => sum + v * other[k], i === j ? 0.1 : 0)),
+    );
+    return { n, b, full, rhs: seeds.slice(0, n) };
+  });
+
+describe('banded L D Lᵀ', () => {
+  it('solves a system whose answer is plain: the second difference of a parabola', () => {
+    const full = [
+      [2, -1, 0],
+      [-1, 2, -1],
+      [0, -1, 2],
+    ];
+    const band = bandOf(full, 1);
+    expect(factorBandedLdl(band, 3, 1)).toEqual({ status: 'factored', negativePivots: 0 });
+    const x = Float64Array.of(2, 2, 2);
+    solveBandedLdl(band, 3, 1, x);
+    expect([...x].map((v) => Math.round(v * 1e12) / 1e12)).toEqual([3, 4, 3]);
+  });
+
+  it('gives an x with A x = rhs', () => {
+    fc.assert(
+      fc.property(matrices, ({ n, b, full, rhs }) => {
+        const band = bandOf(full, b);
+        expect(factorBandedLdl(band, n, b).status).toBe('factored');
+        const x = Float64Array.from(rhs);
+        solveBandedLdl(band, n, b, x);
+        full.forEach((row, i) => {
+          expect(row.reduce((sum, v, j) => sum + v * x[j], 0)).toBeCloseTo(rhs[i], 9);
+        });
+      }),
+    );
+  });
+
+  it('may start at the first row whose right-hand side is not zero', () => {
+    const full = [
+      [4, 1, 0],
+      [1, 4, 1],
+      [0, 1, 4],
+    ];
+    const band = bandOf(full, 1);
+    factorBandedLdl(band, 3, 1);
+    const [whole, late] = [Float64Array.of(0, 0, 5), Float64Array.of(0, 0, 5)];
+    solveBandedLdl(band, 3, 1, whole);
+    solveBandedLdl(band, 3, 1, late, 2);
+    expect(late).toEqual(whole);
+  });
+
+  it('counts the negative eigenvalues', () => {
+    // Eigenvalues of [[1, 2], [2, 1]] are 3 and -1.
+    const indefinite = [
+      [1, 2],
+      [2, 1],
+    ];
+    expect(factorBandedLdl(bandOf(indefinite, 1), 2, 1)).toEqual({ status: 'factored', negativePivots: 1 });
+    const negative = indefinite.map((row, i) => row.map((v, j) => (i === j ? -5 : v)));
+    expect(factorBandedLdl(bandOf(negative, 1), 2, 1).negativePivots).toBe(2);
+  });
+
+  it('reports a matrix without inverse, and one that is no number', () => {
+    const singular = [
+      [1, -1, 0],
+      [-1, 2, -1],
+      [0, -1, 1],
+    ];
+    expect(factorBandedLdl(bandOf(singular, 1), 3, 1).status).toBe('singular');
+    expect(factorBandedLdl(Float64Array.of(Number.NaN), 1, 0).status).toBe('singular');
+    expect(factorBandedLdl(Float64Array.of(0), 1, 0).status).toBe('singular');
+  });
+
+  it('does not mind rows of very different units', () => {
+    fc.assert(
+      fc.property(matrices, fc.integer({ min: -9, max: 9 }), ({ n, b, full }, power) => {
+        const unit = (i: number) => (i % 2 === 0 ? 1 : 10 ** power);
+        const scaled = full.map((row, i) => row.map((v, j) => v * unit(i) * unit(j)));
+        expect(factorBandedLdl(bandOf(scaled, b), n, b).status).toBe('factored');
+      }),
+    );
+  });
+});
