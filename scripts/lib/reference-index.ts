@@ -13,7 +13,7 @@ generator (\`derive.ts\`), which works by another method than the solver.
 Kinds: *exact* is a mathematical solution, recomputed; *printed* the digits of a publication; *curve* read off a diagram; *own* our own
 derivation or our own run of a general-purpose program; *regression* a number of this program, which validates nothing.
 
-\`Used\` is the worst deviation as a share of its tolerance, rounded up to whole per cent: above 100 % the case fails.
+\`Used\` is the worst deviation as a share of its tolerance, rounded up to tens of per cent: above 100 % the case fails.
 `;
 
 const COLUMNS = '| case | kind | quantities | what | tolerance | used |\n|---|---|---|---|---|---|\n';
@@ -42,4 +42,4 @@ function tolerances({ tolerances }: Expected): string {
     .join(', ');
 }
 
-const percent = (share: number): string => (Number.isFinite(share) ? `${Math.ceil(100 * share)} %` : 'failed');
+const percent = (share: number): string => (Number.isFinite(share) ? `${10 * Math.ceil(10 * share)} %` : 'failed');
