@@ -14,6 +14,7 @@ export const shim = (outerRadius_mm: number, thickness_mm: number, modulus_Pa = 
 
 const halfMillimetres = (min: number, max: number) =>
   fc.integer({ min: 2 * min, max: 2 * max }).map((halves) => halves / 2);
+const micrometres = (min: number, max: number) => fc.integer({ min, max }).map((length) => length * 1e-6);
 const thickness_mm = fc.constantFrom(0.1, 0.15, 0.2, 0.25, 0.3);
 
 /** Sizes are drawn to a tenth of a millimetre, as on a drawing: no two edges lie closer than that without coinciding. */
@@ -47,8 +48,8 @@ export const stacks: fc.Arbitrary<StackInput> = fc
 export const seatedStacks: fc.Arbitrary<StackInput> = fc
   .record({
     stack: stacks,
-    height_m: fc.option(fc.double({ min: -0.1 * MM, max: 0.2 * MM, noNaN: true }), { nil: undefined }),
-    room_m: fc.option(fc.double({ min: 0.02 * MM, max: 0.5 * MM, noNaN: true }), { nil: undefined }),
+    height_m: fc.option(micrometres(-100, 200), { nil: undefined }),
+    room_m: fc.option(micrometres(5, 150), { nil: undefined }),
   })
   .map(({ stack, height_m, room_m }) => {
     const inner = stack.pressureZone.outerRadius_m;
