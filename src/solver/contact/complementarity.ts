@@ -22,10 +22,10 @@ const PATIENCE = 4;
 /** Single exchanges allowed, as a multiple of the number of pairs. */
 const EXCHANGE_LIMIT = 60;
 /**
- * Added to each diagonal entry of M: the surfaces' own compliance, a billionth of that of the plates. It keeps M
- * definite where a plate is held between two rigid faces at one radius.
+ * Share of each diagonal entry that is added to M against a change of force since the last call. It keeps M definite
+ * where a plate is held between two rigid faces at one radius, and has no part in a state that no longer changes.
  */
-const SURFACE_COMPLIANCE = 1e-9;
+const PROXIMAL_SHARE = 1e-9;
 
 export interface ContactProblem {
   readonly pairs: ContactPairs;
@@ -34,6 +34,8 @@ export interface ContactProblem {
   readonly freeGap: Float64Array;
   /** Forces, length pairs, the answer [N]. */
   readonly force: Float64Array;
+  /** Forces of the call before. */
+  readonly lastForce: Float64Array;
   /** 1 where a pair is closed; kept between calls as the warm start. */
   readonly closed: Uint8Array;
   /** Gaps with the contact forces, length pairs [m]. */
@@ -56,6 +58,7 @@ export function createContactProblem(pairs: ContactPairs, compliances: readonly 
     compliances,
     freeGap: new Float64Array(m),
     force: new Float64Array(m),
+    lastForce: new Float64Array(m),
     closed: new Uint8Array(m),
     gap: new Float64Array(m),
     matrix: new Float64Array(m * m),
@@ -71,7 +74,8 @@ export function createContactProblem(pairs: ContactPairs, compliances: readonly 
  * @returns 'contact-not-resolved' when the exchanges run out, 'singular' when M of the closed pairs is not definite
  */
 export function solveContact(problem: ContactProblem, gapTolerance_m: number): ContactStatus {
-  const { pairs, closed } = problem;
+  const { pairs, closed, force, lastForce } = problem;
+  lastForce.set(force);
   let fewest = pairs.size + 1;
   let patience = PATIENCE;
   for (let exchange = 0; exchange < EXCHANGE_LIMIT * (pairs.size + 1); exchange++) {
@@ -111,8 +115,12 @@ function solveClosedPairs(problem: ContactProblem): boolean {
     if (closed[c] === 1) members[n++] = c;
   }
   fillMatrix(problem, n);
+  for (let i = 0; i < n; i++) {
+    const c = members[i];
+    const held = (matrix[i * n + i] * PROXIMAL_SHARE) / (1 + PROXIMAL_SHARE);
+    rhs[i] = held * problem.lastForce[c] - problem.freeGap[c];
+  }
   if (!factorCholesky(matrix, n)) return false;
-  for (let i = 0; i < n; i++) rhs[i] = -problem.freeGap[members[i]];
   solveCholesky(matrix, n, rhs);
   for (let i = 0; i < n; i++) force[members[i]] = rhs[i];
   liftByForces(problem, n);
@@ -142,7 +150,7 @@ function fillMatrix({ pairs, compliances, matrix, members }: ContactProblem, n: 
         if (below[c] === down) sum += downColumns[downAt + belowNode[c]];
         else if (above[c] === down) sum -= downColumns[downAt + aboveNode[c]];
       }
-      matrix[i * n + j] = i === j ? sum * (1 + SURFACE_COMPLIANCE) : sum;
+      matrix[i * n + j] = i === j ? sum * (1 + PROXIMAL_SHARE) : sum;
     }
   }
 }

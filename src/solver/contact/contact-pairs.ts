@@ -99,3 +99,23 @@ function packPairs(pairs: readonly Pair[], layers: readonly Layer[]): ContactPai
     gap0_m: Float64Array.from(pairs, (r) => (Math.abs(r.gap0) < 1e-12 ? 0 : r.gap0)),
   };
 }
+
+/**
+ * Least room that the plates have between seat and backing plate, over the nodes that lie under both.
+ * @returns below 0 where the two faces press more than the plates' thickness; no state can then keep all gaps [m]
+ */
+export function leastRoom(pairs: ContactPairs): number {
+  let least = Number.POSITIVE_INFINITY;
+  let room = 0;
+  let seated = false;
+  for (let c = 0; c < pairs.size; c++) {
+    if (c === 0 || pairs.node[c] !== pairs.node[c - 1]) {
+      room = 0;
+      seated = false;
+    }
+    room += pairs.gap0_m[c];
+    if (pairs.below[c] === RIGID) seated = true;
+    if (pairs.above[c] === RIGID && seated) least = Math.min(least, room);
+  }
+  return least;
+}

@@ -23,6 +23,11 @@ import { gapOf, type StackSystem } from './stack-system.ts';
 
 /** Largest out-of-balance force of a solved state, as a share of the largest load or contact force. */
 export const RESIDUAL_TOLERANCE = 1e-7;
+/**
+ * A last correction below this share of the lift also ends the iteration: in fine meshes rounding alone leaves an
+ * out-of-balance force over the tolerance, one that moves nothing.
+ */
+export const CORRECTION_TOLERANCE = 1e-9;
 /** Penetration that counts as none, as a share of the thinnest shim. */
 export const GAP_TOLERANCE = 1e-6;
 export const ITERATION_LIMIT = 40;
@@ -43,12 +48,14 @@ export interface Equilibrium {
 export function equilibrate(system: StackSystem, p: number, ramp: number): Equilibrium {
   const gapTolerance = GAP_TOLERANCE * thinnest(system);
   let residual = Number.POSITIVE_INFINITY;
+  let correction = Number.POSITIVE_INFINITY;
   for (let iteration = 0; iteration <= ITERATION_LIMIT; iteration++) {
     const keep = system.theory === 'small-deflection' && system.factored;
     for (const plate of system.plates) keep ? assembleInternal(plate) : assembleTangent(plate, 'exact');
     if (iteration > 0) {
       residual = outOfBalance(system, p);
-      if (residual <= RESIDUAL_TOLERANCE && worstGap(system, ramp) >= -gapTolerance) {
+      const balanced = residual <= RESIDUAL_TOLERANCE || correction <= CORRECTION_TOLERANCE;
+      if (balanced && worstGap(system, ramp) >= -gapTolerance) {
         return { status: 'converged', iterations: iteration, residual };
       }
     }
@@ -58,8 +65,8 @@ export function equilibrate(system: StackSystem, p: number, ramp: number): Equil
     const contact = solveContact(system.contact, gapTolerance);
     if (contact !== 'resolved') return { status: contact, iterations: iteration, residual };
     contactStep(system, p);
-    const far = system.theory === 'large-deflection' && relativeStep(system) > NEAR;
-    const alpha = far && feasible ? shareOfStep(system, p) : 1;
+    correction = relativeStep(system);
+    const alpha = system.theory === 'large-deflection' && correction > NEAR && feasible ? shareOfStep(system, p) : 1;
     for (const [k, plate] of system.plates.entries()) addScaled(plate.x, system.steps[k], alpha);
   }
   return { status: 'not-converged', iterations: ITERATION_LIMIT, residual };

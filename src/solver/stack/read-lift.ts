@@ -13,6 +13,7 @@ import { clampStrain, elementStrains, type RadialStrain, surfaceStress } from '.
 import type { ConvergedLift, StackShape } from '../types.ts';
 import type { Equilibrium } from './equilibrate.ts';
 import { coneHeight } from './layers.ts';
+import { clampForce } from './settle-hub.ts';
 import { gapOf, type StackSystem } from './stack-system.ts';
 
 /** @param system in balance under p with the seat fully raised */
@@ -84,13 +85,12 @@ function readStresses({ plates, merged, stack }: StackSystem, p: number) {
   return { shimStress_Pa, shimClampStress_Pa };
 }
 
-function axialForces({ plates, merged, pairs, contact }: StackSystem, p: number) {
+function axialForces(system: StackSystem, p: number) {
+  const { plates, pairs, contact } = system;
   let appliedForce_N = 0;
-  let clampForce_N = 0;
   let springForce_N = 0;
-  for (const [k, { size, d, unitLoad, internal, springs, x }] of plates.entries()) {
+  for (const { size, d, unitLoad, springs, x } of plates) {
     for (let i = 0; i < size; i += d) appliedForce_N += p * unitLoad[i];
-    if (merged[k].clamped) clampForce_N += p * unitLoad[0] - internal[0];
     for (const { node, rate_N_m, preload_N } of springs) springForce_N += preload_N + rate_N_m * x[node * d];
   }
   let seatForce_N = 0;
@@ -99,5 +99,5 @@ function axialForces({ plates, merged, pairs, contact }: StackSystem, p: number)
     if (pairs.below[c] === RIGID) seatForce_N += contact.force[c];
     if (pairs.above[c] === RIGID) plateForce_N += contact.force[c];
   }
-  return { appliedForce_N, clampForce_N, seatForce_N, plateForce_N, springForce_N };
+  return { appliedForce_N, clampForce_N: clampForce(system, p), seatForce_N, plateForce_N, springForce_N };
 }

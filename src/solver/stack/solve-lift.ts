@@ -12,6 +12,7 @@ import { InputError } from '../../units/fault.ts';
 import type { FailedLift, FailureStatus, LiftOptions, LiftPoint, LiftResult, StackInput } from '../types.ts';
 import { type Equilibrium, equilibrate, RESIDUAL_TOLERANCE } from './equilibrate.ts';
 import { readLift } from './read-lift.ts';
+import { settleHub } from './settle-hub.ts';
 import { createStackSystem, type StackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
 import { createWavinessTest, withWaviness } from './waviness/stack-waviness.ts';
@@ -56,7 +57,8 @@ export function solveLift(stack: StackInput, pressures_Pa: readonly number[], op
       continue;
     }
     state = { ...state, ramp: 1 };
-    const end = followPath(system, state, { p, ramp: 1 });
+    const path = followPath(system, state, { p, ramp: 1 });
+    const end = stack.float && path.status === 'converged' ? settleHub(system, p, stack.float) : path;
     if (end.status === 'converged') {
       state = { p, ramp: 1 };
       points[i] = withWaviness(readLift(system, p, end), waviness);

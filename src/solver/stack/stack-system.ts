@@ -8,9 +8,10 @@
  * | rise | m | rise of the hub on its float |
  */
 
+import { InputError } from '../../units/fault.ts';
 import { type ContactProblem, createContactProblem } from '../contact/complementarity.ts';
 import { type Compliance, createCompliance } from '../contact/compliance.ts';
-import { type ContactPairs, listContactPairs, RIGID, type RigidFaces } from '../contact/contact-pairs.ts';
+import { type ContactPairs, leastRoom, listContactPairs, RIGID, type RigidFaces } from '../contact/contact-pairs.ts';
 import { buildHermiteTables, type HermiteTables } from '../plate/hermite-tables.ts';
 import { clampedInnerEdge, createPlate, type Plate, type PlateSpring } from '../plate/plate.ts';
 import { addElementPressure, type PressureRing } from '../plate/pressure-load.ts';
@@ -52,7 +53,10 @@ export interface SystemOptions {
   readonly elements?: number;
 }
 
-/** @param stack already validated (see validate-stack.ts) */
+/**
+ * @param stack already validated (see validate-stack.ts)
+ * @throws InputError `stack.no-room` when seat and backing plate leave less than the thickness of the shims
+ */
 export function createStackSystem(stack: StackInput, options: SystemOptions): StackSystem {
   const { theory, elements = DEFAULT_ELEMENTS } = options;
   const merged = mergeNeighbours(stack.shims, stack.clampRadius_m);
@@ -62,6 +66,7 @@ export function createStackSystem(stack: StackInput, options: SystemOptions): St
   const plates = createPlates(stack, merged, ranges, tables, theory);
   const layers = layLayers(merged, ranges, radius_m, stack.seat?.height_m ?? 0);
   const pairs = listContactPairs(layers, radius_m.length, rigidFaces(stack, merged, radius_m));
+  requireRoom(pairs);
   const compliances = plates.map(createCompliance);
   loadFirstPlates(plates, tables, pressureRing(stack, options.landPressure ?? 'none'));
   return {
@@ -79,6 +84,21 @@ export function createStackSystem(stack: StackInput, options: SystemOptions): St
     hubRise_m: 0,
     factored: false,
   };
+}
+
+/** Rounding of a sum of thicknesses, below which a want of room is none [m]. */
+const NO_ROOM = -1e-10;
+
+function requireRoom(pairs: ContactPairs): void {
+  const room = leastRoom(pairs);
+  if (room >= NO_ROOM) return;
+  throw new InputError({
+    code: 'stack.no-room',
+    path: 'backingPlate.gap_m',
+    got: `${(room * 1e3).toPrecision(3)} mm of room between seat and backing plate`,
+    wanted: '0 or more: a wider gap, a lower seat or thinner shims',
+    unit: 'mm',
+  });
 }
 
 function breakPoints(stack: StackInput, merged: readonly MergedPlate[]): number[] {

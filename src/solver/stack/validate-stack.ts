@@ -3,35 +3,25 @@
  *
  * | symbol | unit | meaning |
  * |---|---|---|
- * | b | mm | clamp radius as a diameter, the least size a shim may have |
+ * | rim | m | largest radius of the shims on the clamp: what pressure zone and seat must lie within |
  */
 import { InputError } from '../../units/fault.ts';
-import type { StackInput } from '../types.ts';
+import type { ShimInput, StackInput } from '../types.ts';
+
+/** Steepest cone for which shallow-shell strains hold: rise over run. */
+const SHALLOW = 0.2;
 
 /** @throws InputError `stack.*` naming the first fault, sizes in mm as diameters */
 export function validateStack(stack: StackInput): void {
-  const { clampRadius_m, shims, pressureZone, seat, backingPlate } = stack;
+  const { clampRadius_m, shims, pressureZone, seat } = stack;
   requirePositive(clampRadius_m, 'clampRadius_m', 'm');
   if (shims.length === 0) refuse('stack.empty', 'shims', 'no shim', 'at least one shim');
   shims.forEach((shim, i) => {
-    const at = `shims[${i}]`;
-    requirePositive(shim.outerRadius_m, `${at}.outerRadius_m`, 'm');
-    requirePositive(shim.thickness_m, `${at}.thickness_m`, 'm');
-    requirePositive(shim.youngsModulus_Pa, `${at}.youngsModulus_Pa`, 'Pa');
-    if (!(shim.poissonsRatio > -1 && shim.poissonsRatio < 0.5)) {
-      refuse('stack.shim.poisson', `${at}.poissonsRatio`, `${shim.poissonsRatio}`, 'between -1 and 0.5');
-    }
-    if (shim.outerRadius_m <= clampRadius_m) {
-      refuse(
-        'stack.shim.below-clamp',
-        `${at}.outerRadius_m`,
-        mm(shim.outerRadius_m),
-        `over ${mm(clampRadius_m)}`,
-        'mm',
-      );
-    }
+    validateShim(shim, `shims[${i}]`, clampRadius_m);
   });
-  const rim = Math.max(...shims.map((s) => s.outerRadius_m));
+  const clamped = shims.filter(({ innerRadius_m = 0 }) => innerRadius_m <= clampRadius_m);
+  if (clamped.length === 0) refuse('stack.nothing-clamped', 'shims', 'only rings', 'at least one shim on the clamp');
+  const rim = Math.max(...clamped.map((s) => s.outerRadius_m));
   requireRing(pressureZone, 'pressureZone', rim);
   if (seat) {
     requireRing(seat, 'seat', rim);
@@ -47,8 +37,56 @@ export function validateStack(stack: StackInput): void {
       );
     }
   }
+  validateSprings(stack);
+}
+
+function validateShim(shim: ShimInput, at: string, clampRadius_m: number): void {
+  requirePositive(shim.outerRadius_m, `${at}.outerRadius_m`, 'm');
+  requirePositive(shim.thickness_m, `${at}.thickness_m`, 'm');
+  requirePositive(shim.youngsModulus_Pa, `${at}.youngsModulus_Pa`, 'Pa');
+  if (!(shim.poissonsRatio > -1 && shim.poissonsRatio < 0.5)) {
+    refuse('stack.shim.poisson', `${at}.poissonsRatio`, `${shim.poissonsRatio}`, 'between -1 and 0.5');
+  }
+  if (shim.outerRadius_m <= clampRadius_m) {
+    refuse('stack.shim.below-clamp', `${at}.outerRadius_m`, mm(shim.outerRadius_m), `over ${mm(clampRadius_m)}`, 'mm');
+  }
+  const { innerRadius_m: bore = 0, outerRadius_m: rim, dish_m: dish = 0 } = shim;
+  if (!(bore >= 0 && bore < rim)) {
+    refuse('stack.shim.bore', `${at}.innerRadius_m`, mm(bore), `from 0 to under ${mm(rim)}`, 'mm');
+  }
+  const steepest = SHALLOW * (rim - Math.max(bore, clampRadius_m));
+  if (!(Math.abs(dish) <= steepest)) {
+    const wanted = `between -${millimetres(steepest)} and ${millimetres(steepest)}`;
+    refuse('stack.shim.dish', `${at}.dish_m`, millimetres(dish), wanted, 'mm');
+  }
+}
+
+function validateSprings({ backingPlate, coilSpring, float, shims, clampRadius_m }: StackInput): void {
   if (backingPlate && !(backingPlate.gap_m >= 0)) {
     refuse('stack.backing-plate.gap', 'backingPlate.gap_m', `${backingPlate.gap_m}`, '0 or more', 'm');
+  }
+  const edge = backingPlate?.outerRadius_m;
+  if (edge !== undefined && !(edge > clampRadius_m)) {
+    refuse('stack.backing-plate.size', 'backingPlate.outerRadius_m', mm(edge), `over ${mm(clampRadius_m)}`, 'mm');
+  }
+  if (coilSpring) {
+    const { radius_m, rate_N_m, preload_N } = coilSpring;
+    const last = shims[shims.length - 1];
+    const inner = Math.max(last.innerRadius_m ?? 0, clampRadius_m);
+    if (!(radius_m > inner && radius_m <= last.outerRadius_m)) {
+      const wanted = `over ${mm(inner)}, at most ${mm(last.outerRadius_m)} (the last shim)`;
+      refuse('stack.coil-spring.radius', 'coilSpring.radius_m', mm(radius_m), wanted, 'mm');
+    }
+    requirePositive(rate_N_m, 'coilSpring.rate_N_m', 'N/m');
+    if (!(preload_N >= 0))
+      refuse('stack.coil-spring.preload', 'coilSpring.preload_N', `${preload_N}`, '0 or more', 'N');
+    if (float) refuse('stack.float.with-coil-spring', 'float', 'both', 'a float or a coil spring, not both');
+  }
+  if (float) {
+    requirePositive(float.travel_m, 'float.travel_m', 'm');
+    if (!(float.rate_N_m >= 0)) refuse('stack.float.rate', 'float.rate_N_m', `${float.rate_N_m}`, '0 or more', 'N/m');
+    if (!(float.preload_N >= 0))
+      refuse('stack.float.preload', 'float.preload_N', `${float.preload_N}`, '0 or more', 'N');
   }
 }
 
@@ -68,8 +106,13 @@ function requirePositive(value: number, path: string, unit: string): void {
     refuse('stack.not-positive', path, `${value}`, 'a finite number over 0', unit);
 }
 
+/** A radius as a person measures it: a diameter in mm, named as such where it is printed. */
 function mm(radius_m: number): string {
-  return `${Number((radius_m * 1e3).toPrecision(6))}`;
+  return `diameter ${millimetres(2 * radius_m)}`;
+}
+
+function millimetres(length_m: number): string {
+  return `${Number((length_m * 1e3).toPrecision(6))}`;
 }
 
 function refuse(code: string, path: string, got: string, wanted: string, unit?: string): never {
