@@ -8,6 +8,7 @@ import { creepingHole, discGap, longOrifice, passageFriction, sharpHole } from '
 import { largeDeflectionPlate, smallDeflectionPlate } from './evaluators/single-plate.ts';
 import { stackLift } from './evaluators/stack.ts';
 import { stackCoefficients } from './evaluators/stack-coefficients.ts';
+import { wavinessOnset } from './evaluators/waviness.ts';
 import type { ProofCase } from './proof-case.ts';
 
 export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
@@ -16,6 +17,7 @@ export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
   'large-deflection-plate': largeDeflectionPlate,
   'stack-coefficients': stackCoefficients,
   'stack-lift': stackLift,
+  'waviness-onset': wavinessOnset,
   'viscosity-temperature': viscosityTemperature,
   'viscosity-index': viscosityIndexRows,
   'oil-density': densityRows,

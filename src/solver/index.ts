@@ -18,6 +18,7 @@ export {
   DEFAULT_COEFFICIENTS,
 } from './restriction/coefficients.ts';
 export { solveLift } from './stack/solve-lift.ts';
+export { findWavinessOnset, type OnsetOptions, type WavinessOnset } from './stack/waviness/find-onset.ts';
 export { SolveStopped } from './stopped.ts';
 export { DEFAULT_THEORY } from './theory.ts';
 export type * from './types.ts';
