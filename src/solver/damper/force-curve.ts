@@ -12,14 +12,15 @@ import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coeffici
 import { drilledHole } from '../restriction/drilled-hole.ts';
 import { roundHoles } from '../restriction/round-holes.ts';
 import type { FluidState, Restriction } from '../restriction/types.ts';
-import { solveLift } from '../stack/solve-lift.ts';
+import { createLiftSession, type LiftSession } from '../stack/lift-session.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, StackInput, Theory } from '../types.ts';
 import { type ExplicitValve, explicitValve } from '../valve/explicit-valve.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
+import { findWavesOnset } from '../valve/waves-onset.ts';
 import { checkMonotube } from './check-monotube.ts';
 import { monotubeAreas, monotubePoint } from './monotube.ts';
-import type { BleedInput, ForceCurve, MonotubeInput } from './types.ts';
+import type { BleedInput, ForceCurve, MonotubeInput, StackTable } from './types.ts';
 
 export interface ForceCurveOptions {
   readonly theory: Theory;
@@ -41,11 +42,23 @@ export function forceCurve(
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
+  const { theory } = options;
+  const sessions = new Map<StackInput, LiftSession>();
   const lift: LiftSolver = (stack, pressures_Pa) => {
     stopIfAsked(hooks);
-    return solveLift(stack, pressures_Pa, { theory: options.theory, landPressure: 'falling' });
+    const session = sessions.get(stack) ?? createLiftSession(stack, { theory, landPressure: 'falling' });
+    sessions.set(stack, session);
+    return { theory, points: pressures_Pa.map((p) => session.at(p)) };
   };
-  return forceCurveWith(lift, damper, speeds_m_s, options, hooks);
+  const curve = forceCurveWith(lift, damper, speeds_m_s, options, hooks);
+  const withOnset = (place: 'compression' | 'rebound'): StackTable => {
+    const table = curve.stacks[place];
+    const session = sessions.get(damper[place].stack);
+    if (theory === 'small-deflection' || !session) return table;
+    stopIfAsked(hooks);
+    return { ...table, waves: findWavesOnset(table.pressure_Pa, session.wavinessAt) };
+  };
+  return { ...curve, stacks: { compression: withOnset('compression'), rebound: withOnset('rebound') } };
 }
 
 /** As `forceCurve`, with the solver of the stacks given. */

@@ -52,7 +52,15 @@ export interface StackTable {
   readonly points: readonly ConvergedLift[];
   /** Pressures that did not solve; the table ends before the first of them. */
   readonly failures: readonly FailedLift[];
+  /** Where the stack begins to ruffle; large deflection only. Beyond it the model is out of its proven range. */
+  readonly waves?: WavesOnset;
 }
+
+/** `none`: stable in the whole table. `unknown`: the stability of a state could not be settled. */
+export type WavesOnset =
+  | { readonly status: 'found'; readonly pressure_Pa: number; readonly waves: number }
+  | { readonly status: 'none' }
+  | { readonly status: 'unknown' };
 
 export interface ForcePoint {
   readonly status: 'converged';

@@ -1,0 +1,157 @@
+/**
+ * One stack kept ready for load after load: every solved state is remembered, and a new pressure starts from its
+ * neighbours.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | p | Pa | pressure on the zone |
+ * | ramp | - | share of every interference that is enforced |
+ *
+ * The preload is raised first. A pressure between two solved ones starts from the state between theirs: gaps are
+ * linear in the lifts, so what lies between two permitted states is permitted. A load that does not converge at once
+ * is reached in halved steps.
+ */
+import type { FailedLift, FailureStatus, LiftOptions, LiftPoint, StackInput } from '../types.ts';
+import { type Equilibrium, equilibrate, RESIDUAL_TOLERANCE } from './equilibrate.ts';
+import { readLift } from './read-lift.ts';
+import { settleHub } from './settle-hub.ts';
+import { createStackSystem, type StackSystem } from './stack-system.ts';
+import { validateStack } from './validate-stack.ts';
+import {
+  createWavinessTest,
+  testWaviness,
+  type WavinessOutcome,
+  type WavinessTest,
+  withWaviness,
+} from './waviness/stack-waviness.ts';
+
+/** Halvings of a load step before it is given up. */
+const HALVING_LIMIT = 6;
+
+export interface SolveLiftOptions extends LiftOptions {
+  /** Least number of elements from clamp to rim; for convergence studies. */
+  readonly elements?: number;
+}
+
+export interface LiftSession {
+  /** Solves one pressure >= 0 [Pa]; a failure leaves what was solved before as it was. */
+  readonly at: (p: number) => LiftPoint;
+  /** Margin against waves at a pressure already solved; large deflection only [-]. */
+  readonly wavinessAt: (p: number) => WavinessOutcome;
+}
+
+/** @throws InputError `stack.*` for a stack outside the model */
+export function createLiftSession(stack: StackInput, options: SolveLiftOptions): LiftSession {
+  validateStack(stack);
+  const system = createStackSystem(stack, options);
+  const solved: SavedState[] = [];
+  let preload: Equilibrium | undefined;
+  let test: WavinessTest | undefined;
+  const solve = (p: number): Equilibrium => {
+    preload ??= followPath(system, { p: 0, ramp: 0 }, { p: 0, ramp: 1 });
+    if (preload.status !== 'converged') return preload;
+    if (solved.length === 0) solved.push(saveState(system, 0));
+    const start = startNear(system, solved, p);
+    const path = followPath(system, { p: start, ramp: 1 }, { p, ramp: 1 });
+    const end = stack.float && path.status === 'converged' ? settleHub(system, p, stack.float) : path;
+    if (end.status === 'converged') remember(solved, saveState(system, p));
+    return end;
+  };
+  const wavinessTest = (): WavinessTest => {
+    test ??= createWavinessTest(system);
+    return test;
+  };
+  const asked = options.waviness && options.theory === 'large-deflection';
+  return {
+    at: (p) => {
+      const end = solve(p);
+      if (end.status !== 'converged') return failedLift(p, end);
+      return withWaviness(readLift(system, p, end), asked ? wavinessTest() : undefined);
+    },
+    wavinessAt: (p) => (solve(p).status === 'converged' ? testWaviness(wavinessTest()) : { status: 'singular' }),
+  };
+}
+
+/** Puts the system between the two solved states round p, or into the one before it. @returns the pressure to go on from */
+function startNear(system: StackSystem, solved: readonly SavedState[], p: number): number {
+  const above = solved.findIndex((state) => state.p >= p);
+  const below = solved[(above < 0 ? solved.length : Math.max(1, above)) - 1];
+  restoreState(system, below);
+  if (above <= 0 || solved[above].p === below.p) return below.p;
+  const { x, p: high } = solved[above];
+  const share = (p - below.p) / (high - below.p);
+  for (const [k, plate] of system.plates.entries()) {
+    for (let i = 0; i < plate.size; i++) plate.x[i] += share * (x[k][i] - plate.x[i]);
+  }
+  return below.p;
+}
+
+function remember(solved: SavedState[], state: SavedState): void {
+  const at = solved.findIndex(({ p }) => p >= state.p);
+  if (at < 0) solved.push(state);
+  else solved.splice(at, solved[at].p === state.p ? 1 : 0, state);
+}
+
+interface LoadState {
+  readonly p: number;
+  readonly ramp: number;
+}
+
+/** Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back. */
+function followPath(system: StackSystem, from: LoadState, to: LoadState): Equilibrium {
+  const start = saveState(system, from.p);
+  let at = from;
+  let share = 1;
+  let iterations = 0;
+  for (;;) {
+    const saved = saveState(system, at.p);
+    const next = { p: at.p + (to.p - at.p) * share, ramp: at.ramp + (to.ramp - at.ramp) * share };
+    const end = equilibrate(system, next.p, next.ramp);
+    iterations += end.iterations;
+    if (end.status === 'converged') {
+      if (share === 1) return { ...end, iterations };
+      at = next;
+      share = Math.min(1, share * 2);
+      continue;
+    }
+    restoreState(system, saved);
+    share /= 2;
+    if (share < 2 ** -HALVING_LIMIT) {
+      restoreState(system, start);
+      return { ...end, iterations };
+    }
+  }
+}
+
+interface SavedState {
+  readonly p: number;
+  readonly hubRise_m: number;
+  readonly x: Float64Array[];
+  readonly closed: Uint8Array;
+}
+
+function saveState(system: StackSystem, p: number): SavedState {
+  const { hubRise_m } = system;
+  return { p, hubRise_m, x: system.plates.map((plate) => plate.x.slice()), closed: system.contact.closed.slice() };
+}
+
+function restoreState(system: StackSystem, saved: SavedState): void {
+  for (const [k, plate] of system.plates.entries()) plate.x.set(saved.x[k]);
+  system.contact.closed.set(saved.closed);
+  system.hubRise_m = saved.hubRise_m;
+}
+
+function failedLift(p: number, { status, iterations, residual }: Equilibrium): FailedLift {
+  const reasons: Record<FailureStatus, string> = {
+    'not-converged': `balance left ${residual.toExponential(1)} of the load, wanted ${RESIDUAL_TOLERANCE}, after ${iterations} iterations`,
+    'contact-not-resolved': 'no set of closed contacts satisfies all gaps and forces',
+    singular: 'a stiffness matrix could not be factored',
+  };
+  return {
+    status: status as FailureStatus,
+    pressure_Pa: p,
+    iterations,
+    residual,
+    reason: reasons[status as FailureStatus],
+  };
+}
