@@ -1,115 +1,10 @@
-/** Laws that every solved stack obeys, whatever it is made of. Elementary mechanics: no number here comes from the solver. */
+/** Laws of pressure, scale and packs that every solved stack obeys. Elementary mechanics: no number comes from the solver. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stackFromFile } from '../../src/solver/from-model.ts';
-import { solveLift } from '../../src/solver/stack/solve-lift.ts';
-import type { StackInput, Theory } from '../../src/solver/types.ts';
-import { converged, gapsOf, pressureFor, seatedStacks, shim, stacks } from '../helpers/stacks.ts';
-
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
-/** Far above rounding and the surfaces' own compliance, far below any lift of interest [m]. */
-const TOUCHING_M = 2e-9;
-const RUNS = { numRuns: 100 };
-
-const solve = (stack: StackInput, pressure_Pa: number, theory: Theory) =>
-  converged(solveLift(stack, [pressure_Pa], { theory }).points[0]);
-
-const solveMany = (stack: StackInput, pressures_Pa: readonly number[], theory: Theory) =>
-  solveLift(stack, pressures_Pa, { theory }).points.map(converged);
-
-const near = (got: number, wanted: number, relative: number, absolute = 0) =>
-  expect(Math.abs(got - wanted), `got ${got}, wanted ${wanted}`).toBeLessThanOrEqual(
-    relative * Math.abs(wanted) + absolute,
-  );
-
-const LOOSE = {
-  clampRadius_m: 6e-3,
-  pressureZone: { innerRadius_m: 8.3e-3, outerRadius_m: 13.8e-3 },
-} satisfies Partial<StackInput>;
-
-const lifts = fc.double({ min: 0.05, max: 1.5, noNaN: true });
-
-describe('the stacks drawn', () => {
-  it('do touch: shims each other, the seat and the backing plate', () => {
-    const points = fc
-      .sample(seatedStacks, { numRuns: 100, seed: 1 })
-      .map((stack) => ({ stack, point: solve(stack, pressureFor(stack, 0.8), 'small-deflection') }));
-    const touching = points.filter(({ stack, point }) =>
-      gapsOf(stack, point).some(({ between, gap_m }) => between === 'shims' && gap_m < TOUCHING_M),
-    );
-    expect(touching.length).toBeGreaterThan(40);
-    expect(points.filter(({ point }) => point.seatForce_N > 0).length).toBeGreaterThan(10);
-    expect(points.filter(({ point }) => point.plateForce_N > 0).length).toBeGreaterThan(10);
-  });
-
-  it('would show a shim that passes through its neighbour', () => {
-    const stack = { ...LOOSE, shims: [shim(15, 0.2), shim(15.5, 0.2)] };
-    const point = solve(stack, 1e5, 'small-deflection');
-    const [face, above] = point.shape.lift_m;
-    const flat = { ...point, shape: { ...point.shape, lift_m: [face, new Float64Array(above.length)] } };
-    expect(Math.min(...gapsOf(stack, point).map(({ gap_m }) => gap_m))).toBeGreaterThan(-TOUCHING_M);
-    expect(Math.min(...gapsOf(stack, flat).map(({ gap_m }) => gap_m))).toBeLessThan(-TOUCHING_M);
-  });
-});
-
-describe.each(THEORIES)('%s: contact', (theory) => {
-  it('no two surfaces pass through one another', () => {
-    fc.assert(
-      fc.property(seatedStacks, lifts, (stack, lift) => {
-        const point = solve(stack, pressureFor(stack, lift), theory);
-        for (const gap of gapsOf(stack, point)) expect(gap.gap_m, JSON.stringify(gap)).toBeGreaterThan(-TOUCHING_M);
-      }),
-      RUNS,
-    );
-  });
-
-  it('seat and backing plate push, never pull, and only where they touch', () => {
-    fc.assert(
-      fc.property(seatedStacks, lifts, (stack, lift) => {
-        const point = solve(stack, pressureFor(stack, lift), theory);
-        const { seatForce_N, plateForce_N } = point;
-        const least = (kind: string) =>
-          Math.min(...gapsOf(stack, point).flatMap(({ between, gap_m }) => (between === kind ? [gap_m] : [])));
-        expect(seatForce_N).toBeGreaterThanOrEqual(0);
-        expect(plateForce_N).toBeGreaterThanOrEqual(0);
-        if (seatForce_N > 0) expect(Math.abs(least('seat'))).toBeLessThan(TOUCHING_M);
-        if (plateForce_N > 0) expect(Math.abs(least('backing plate'))).toBeLessThan(TOUCHING_M);
-        if (stack.seat) near(point.seatOpening_m, Math.max(0, least('seat')), 1e-9, 1e-12);
-        else expect(seatForce_N).toBe(0);
-        if (!stack.backingPlate) expect(plateForce_N).toBe(0);
-      }),
-      RUNS,
-    );
-  });
-});
-
-describe.each(THEORIES)('%s: balance', (theory) => {
-  it('applied force is pressure times area, and applied + seat = clamp + plate', () => {
-    fc.assert(
-      fc.property(seatedStacks, lifts, (stack, lift) => {
-        const pressure = pressureFor(stack, lift);
-        const { appliedForce_N, seatForce_N, clampForce_N, plateForce_N } = solve(stack, pressure, theory);
-        const { innerRadius_m: r1, outerRadius_m: r2 } = stack.pressureZone;
-        near(appliedForce_N, pressure * Math.PI * (r2 ** 2 - r1 ** 2), 1e-9);
-        const largest = Math.max(appliedForce_N, seatForce_N, plateForce_N);
-        near(appliedForce_N + seatForce_N, clampForce_N + plateForce_N, 0, 1e-6 * largest);
-      }),
-      RUNS,
-    );
-  });
-
-  it('a stack without load and preload stays flat', () => {
-    fc.assert(
-      fc.property(stacks, (stack) => {
-        const { faceEdgeLift_m, shimStress_Pa, clampForce_N } = solve(stack, 0, theory);
-        expect(faceEdgeLift_m).toBe(0);
-        expect(Math.max(...shimStress_Pa)).toBe(0);
-        expect(clampForce_N).toBeCloseTo(0, 12);
-      }),
-      RUNS,
-    );
-  });
-});
+import type { StackInput } from '../../src/solver/types.ts';
+import { lifts, near, RUNS, scaled, solve, solveMany, THEORIES, TOUCHING_M } from '../helpers/stack-solves.ts';
+import { pressureFor, seatedStacks, shim, stacks } from '../helpers/stacks.ts';
 
 describe.each(THEORIES)('%s: pressure', (theory) => {
   const ladder = fc.array(fc.double({ min: 0.02, max: 1.5, noNaN: true }), { minLength: 3, maxLength: 6 });
@@ -322,24 +217,3 @@ describe('small-deflection: more support', () => {
     );
   });
 });
-
-/** All lengths times k, all moduli times m. */
-function scaled(stack: StackInput, k: number, m: number): StackInput {
-  const { clampRadius_m, shims, pressureZone, seat, backingPlate } = stack;
-  const ring = ({ innerRadius_m, outerRadius_m }: { innerRadius_m: number; outerRadius_m: number }) => ({
-    innerRadius_m: k * innerRadius_m,
-    outerRadius_m: k * outerRadius_m,
-  });
-  return {
-    clampRadius_m: k * clampRadius_m,
-    shims: shims.map((s) => ({
-      ...s,
-      outerRadius_m: k * s.outerRadius_m,
-      thickness_m: k * s.thickness_m,
-      youngsModulus_Pa: m * s.youngsModulus_Pa,
-    })),
-    pressureZone: ring(pressureZone),
-    ...(seat && { seat: { ...ring(seat), height_m: k * seat.height_m } }),
-    ...(backingPlate && { backingPlate: { gap_m: k * backingPlate.gap_m } }),
-  };
-}
