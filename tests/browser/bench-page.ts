@@ -15,6 +15,7 @@ export const demoText = (): string => readFileSync(DEMO_FILE, 'utf8');
 export const onBench = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
   withPage(
     async (page) => {
+      page.setDefaultTimeout(15_000);
       await settled(page);
       await test(page);
     },
@@ -43,6 +44,12 @@ export const force = (page: Page, way: 'compression' | 'rebound' = 'compression'
 /** The lines on the chart as the charts library drew them. */
 export const drawnLines = (page: Page): Promise<(string | null)[]> =>
   page.locator('.plot-board path.js-line').evaluateAll((lines) => lines.map((line) => line.getAttribute('d')));
+
+/** What the charts library was given, line by line. */
+export const plotted = (page: Page): Promise<string[]> =>
+  page
+    .locator('.plot-board')
+    .evaluate((board) => (board as unknown as { data: { y: unknown }[] }).data.map(({ y }) => JSON.stringify(y)));
 
 export const kept = (page: Page): Promise<void> => page.locator('.saving.saved').waitFor({ state: 'attached' });
 

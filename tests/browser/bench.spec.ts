@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { cell, demoText, diameters, drawnLines, force, kept, onBench, paste, settled } from './bench-page.ts';
+import { cell, demoText, diameters, drawnLines, force, kept, onBench, paste, plotted, settled } from './bench-page.ts';
 
 describe('the first view', () => {
   it('shows two curves each way, the bent stack, the theory, and that the demo is invented', () =>
@@ -35,12 +35,13 @@ describe('the first view', () => {
 describe('editing a shim', () => {
   it('changes the curve and the drawing without a button, and is still there after a reload', () =>
     onBench(async (page) => {
-      const [lines, before] = [await drawnLines(page), await force(page)];
+      const [lines, drawn, before] = [await plotted(page), await drawnLines(page), await force(page)];
       await cell(page, 0, 'thickness_mm').fill('0.2 + 0.15');
       await expect.poll(() => force(page)).not.toBe(before);
       const after = await force(page);
       expect(Number(after)).toBeGreaterThan(Number(before));
-      await expect.poll(async () => (await drawnLines(page)).filter((line, i) => line !== lines[i]).length).toBe(1);
+      await expect.poll(async () => (await plotted(page)).filter((line, i) => line !== lines[i]).length).toBe(1);
+      expect(await drawnLines(page)).not.toEqual(drawn);
       await cell(page, 0, 'thickness_mm').blur();
       expect(await cell(page, 0, 'thickness_mm').inputValue()).toBe('0.35');
       await kept(page);

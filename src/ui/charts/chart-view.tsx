@@ -65,7 +65,6 @@ export function ChartView(): JSX.Element {
           options={THEORIES}
           chosen={theory.value}
           name={(each) => text.theoryShort[each]}
-          title={(each) => text.theory[each]}
           onChoose={(each) => {
             theory.value = each;
           }}

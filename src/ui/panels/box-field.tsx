@@ -1,7 +1,7 @@
 /** A box that takes free text: says at the box what does not fit, and keeps the last good value in use meanwhile. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
 import type { EditFault } from '../app/apply.ts';
 import { family } from '../app/preferences.ts';
 import { loadParser, parserIsReady } from '../app/quantities.ts';
@@ -39,7 +39,7 @@ function useDraft({ label, written, attempt }: BoxFieldProps) {
     draft.value = undefined;
     fault.value = undefined;
   };
-  useEffect(reset, [revision.value, family.value]);
+  useLayoutEffect(reset, [revision.value, family.value]);
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const type = (typed: string): void => {

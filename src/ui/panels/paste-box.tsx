@@ -1,7 +1,7 @@
 /** Written lists in and out: paste with a preview, copy as text. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { formatShimList } from '../../model/format-shim-list.ts';
 import { type ParsedShimList, parseShimList } from '../../model/shim-list.ts';
 import { faultInWords } from '../app/apply.ts';
@@ -40,7 +40,7 @@ export function PasteBox({ onClose }: { onClose: () => void }): JSX.Element {
   const id = useId();
   const written = useSignal('');
   const box = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useLayoutEffect(() => box.current?.focus(), []);
   const list = parseShimList(written.value);
   const faults = faultLines(list);
   return (

@@ -15,7 +15,6 @@ const QUIET_MS = 250;
 
 let db: SavesDb | undefined;
 let waiting: Project | undefined;
-let writing = Promise.resolve();
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 function storageFailed(): void {
@@ -46,18 +45,15 @@ function tellUnreadable(saved: string, hasOlder: boolean): void {
   });
 }
 
-/** Writes one after the other, always the newest. */
+/** Writes the newest; writes that overlap are done by the browser in the order they began. */
 function flush(): void {
   clearTimeout(timer);
   const next = waiting;
   waiting = undefined;
   if (!next || !db) return;
-  const open = db;
-  writing = writing
-    .then(() => writeSave(open, encodeProject(next)))
-    .then(() => {
-      if (!waiting) savingState.value = 'saved';
-    }, storageFailed);
+  writeSave(db, encodeProject(next)).then(() => {
+    if (!waiting) savingState.value = 'saved';
+  }, storageFailed);
 }
 
 /** Follows the document; what was opened is not written again until it changes. */

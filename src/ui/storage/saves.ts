@@ -1,10 +1,10 @@
 /**
- * Saves of the open project in IndexedDB. Each save is written whole under a new number; only then does `head` point at it,
- * and only then do old ones go. A save that cannot be read is never overwritten or removed.
+ * Saves of the open project in IndexedDB. A save goes in whole under a new number together with the `head` that points at
+ * it, all or nothing; only then do old ones go. A save that cannot be read is never overwritten or removed.
  *
  * | store | key | value |
  * |---|---|---|
- * | saves | 1, 2, 3 … | text of a project file |
+ * | saves | number, rising | text of a project file |
  * | head | 'project' | number of the newest whole save |
  * | aside | number of the save | text that could not be read |
  */
@@ -19,8 +19,8 @@ interface Schema extends DBSchema {
 export type SavesDb = IDBPDatabase<Schema>;
 
 const HEAD = 'project';
-/** Older saves that stay behind the newest. */
-const KEPT_SAVES = 5;
+/** The newest and those before it. */
+const KEPT_SAVES = 6;
 
 export const openSaves = (name = 'shimwright'): Promise<SavesDb> =>
   openDB<Schema>(name, 1, {
@@ -31,18 +31,30 @@ export const openSaves = (name = 'shimwright'): Promise<SavesDb> =>
     },
   });
 
-const lastNumber = async (db: SavesDb): Promise<number> => {
-  const keys = [...(await db.getAllKeys('saves')), ...(await db.getAllKeys('aside'))];
-  return Math.max(0, ...keys);
-};
+let lastNumber = 0;
 
-/** Writes new, then switches, then tidies: a crash between any two steps leaves a whole save to open. */
+/** Rises within this page and, by the clock, from page to page. */
+function nextNumber(): number {
+  lastNumber = Math.max(lastNumber + 1, Date.now());
+  return lastNumber;
+}
+
+/**
+ * Writes new and switches to it. The whole write is handed to the browser before this returns, so that a page that is
+ * being closed still gets it through.
+ */
 export async function writeSave(db: SavesDb, projectText: string): Promise<void> {
-  const number = (await lastNumber(db)) + 1;
-  await db.put('saves', projectText, number);
-  await db.put('head', number, HEAD);
-  const old = (await db.getAllKeys('saves')).filter((key) => key <= number - KEPT_SAVES);
-  await Promise.all(old.map((key) => db.delete('saves', key)));
+  const number = nextNumber();
+  const write = db.transaction(['saves', 'head'], 'readwrite');
+  const requests = [write.objectStore('saves').put(projectText, number), write.objectStore('head').put(number, HEAD)];
+  write.commit();
+  await Promise.all([...requests, write.done]);
+  await removeOld(db);
+}
+
+async function removeOld(db: SavesDb): Promise<void> {
+  const numbers = await db.getAllKeys('saves');
+  await Promise.all(numbers.slice(0, -KEPT_SAVES).map((number) => db.delete('saves', number)));
 }
 
 export interface Found<Document> {

@@ -219,10 +219,10 @@ export const text = {
   },
 
   theory: { 'small-deflection': 'small deflection', 'large-deflection': 'large deflection' },
-  theoryShort: { 'small-deflection': 'Small', 'large-deflection': 'Large' },
-  theoryChoice: 'Plate theory: deflection',
+  theoryShort: { 'small-deflection': 'Small deflection', 'large-deflection': 'Large deflection' },
+  theoryChoice: 'Plate theory',
   theoryHint:
-    'Thin plates in contact. Large deflection holds up to about 2 thicknesses of lift, small deflection up to about 0.7.',
+    'Thin plates in contact. Small deflection holds to about 0.7 thicknesses of lift, large deflection to about 2.',
 
   damper: {
     title: 'Damper, oil and gas',
