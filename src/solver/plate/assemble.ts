@@ -1,36 +1,24 @@
 /**
- * Internal force and tangent of an annular plate, small deflection (Kirchhoff) or large (von Kármán).
+ * Internal force, tangent and energy of an annular plate, small deflection (Kirchhoff) or large (von Kármán).
  *
  * | symbol | unit | meaning |
  * |---|---|---|
- * | s | - | whole slope w′ + w₀′ |
- * | er, et | - | mid-surface strains u′ + (s² - w₀′²)/2 and u/r |
- * | Nr, Nt | N/m | membrane forces C (er + ν et), C (et + ν er) |
+ * | E | J | energy of plate and springs |
+ * | f | N, N·m | generalised internal force dE/dx |
+ * | K | N/m … | tangent df/dx |
  *
- * E = π ∫ [D (w″² + (w′/r)² + 2ν w″w′/r) + C (er² + et² + 2ν er et)] r dr; f = dE/dx, K = df/dx:
- *   f_w = K_bending w + ∫ Nr s φ′ dA            f_u = ∫ (Nr ψ′ + Nt ψ/r) dA
- *   K_ww += ∫ (Nr + C s²) φ′φ′ dA,  K_wu = ∫ C s φ′ (ψ′ + ν ψ/r) dA,  K_uu = K_membrane
- * Source: von Kármán plate, Timoshenko & Woinowsky-Krieger 1959, section 100; Hermite elements own derivation.
+ * E = π ∫ D (w″² + (w′/r)² + 2ν w″w′/r) r dr + stretching (stretching.ts) + springs.
+ * Source: Timoshenko & Woinowsky-Krieger 1959, sections 16 and 100; Hermite elements own derivation.
  */
-import { GAUSS_POINTS } from './hermite-tables.ts';
+import { U_AT, W_AT } from './element-unknowns.ts';
 import type { Plate } from './plate.ts';
+import { addStretching, addStretchingForce, type Tangent, twiceStretchingEnergy } from './stretching.ts';
 
-/** Where the shapes (value, slope inside; value, slope outside) of w and u sit among the unknowns of an element. */
-const W_AT = { 2: Int32Array.of(0, 1, 2, 3), 4: Int32Array.of(0, 1, 4, 5) } as const;
-const U_AT = Int32Array.of(2, 3, 6, 7);
-
-/**
- * - `exact`: the true tangent, which may have negative eigenvalues.
- * - `stiffened`: compressive Nr is left out of K_ww; always positive definite, so a descent direction of the energy.
- */
-export type Tangent = 'exact' | 'stiffened';
-
-const kww = new Float64Array(16);
-const kwu = new Float64Array(16);
+export { membraneStrains, type Tangent } from './stretching.ts';
 
 /** Fills `plate.internal` and `plate.band` (fixed unknowns uncoupled) from `plate.x`. */
 export function assembleTangent(plate: Plate, tangent: Tangent): void {
-  const { nodes, b, band, internal } = plate;
+  const { nodes, b, band, internal, kww, kwu } = plate;
   band.fill(0);
   internal.fill(0);
   for (let e = 0; e < nodes - 1; e++) {
@@ -94,135 +82,8 @@ function addBendingForce(plate: Plate, e: number): void {
   }
 }
 
-/** Adds the membrane part of force and tangent of element e; the tangent goes to kww and kwu. */
-function addStretching(plate: Plate, e: number, tangent: Tangent): void {
-  const { tables, x, internal, C, nu } = plate;
-  const { d0, d1, rw, rinv } = tables;
-  const o = e * 4;
-  const from = (plate.first + e) * GAUSS_POINTS;
-  for (let q = from; q < from + GAUSS_POINTS; q++) {
-    const k = q * 4;
-    const h0 = d1[k];
-    const h1 = d1[k + 1];
-    const h2 = d1[k + 2];
-    const h3 = d1[k + 3];
-    const ri = rinv[q];
-    const p0 = d0[k] * ri;
-    const p1 = d0[k + 1] * ri;
-    const p2 = d0[k + 2] * ri;
-    const p3 = d0[k + 3] * ri;
-    const s0 = plate.initialSlope;
-    const s = s0 + h0 * x[o] + h1 * x[o + 1] + h2 * x[o + 4] + h3 * x[o + 5];
-    const u1 = h0 * x[o + 2] + h1 * x[o + 3] + h2 * x[o + 6] + h3 * x[o + 7];
-    const et = p0 * x[o + 2] + p1 * x[o + 3] + p2 * x[o + 6] + p3 * x[o + 7];
-    const er = u1 + (s * s - s0 * s0) / 2;
-    const c = C * rw[q];
-    const Nr = c * (er + nu * et);
-    const Nt = c * (et + nu * er);
-    internal[o] += Nr * s * h0;
-    internal[o + 1] += Nr * s * h1;
-    internal[o + 4] += Nr * s * h2;
-    internal[o + 5] += Nr * s * h3;
-    internal[o + 2] += Nr * h0 + Nt * p0;
-    internal[o + 3] += Nr * h1 + Nt * p1;
-    internal[o + 6] += Nr * h2 + Nt * p2;
-    internal[o + 7] += Nr * h3 + Nt * p3;
-    const gww = (tangent === 'stiffened' && Nr < 0 ? 0 : Nr) + c * s * s;
-    const gwu = c * s;
-    addOuter(h0, h1, h2, h3, gww, gwu, h0 + nu * p0, h1 + nu * p1, h2 + nu * p2, h3 + nu * p3);
-  }
-}
-
-/** kww += gww h hᵀ and kwu += gwu h vᵀ, written out since it is the innermost kernel. */
-function addOuter(
-  h0: number,
-  h1: number,
-  h2: number,
-  h3: number,
-  gww: number,
-  gwu: number,
-  v0: number,
-  v1: number,
-  v2: number,
-  v3: number,
-): void {
-  addRow(0, h0, h0, h1, h2, h3, gww, gwu, v0, v1, v2, v3);
-  addRow(4, h1, h0, h1, h2, h3, gww, gwu, v0, v1, v2, v3);
-  addRow(8, h2, h0, h1, h2, h3, gww, gwu, v0, v1, v2, v3);
-  addRow(12, h3, h0, h1, h2, h3, gww, gwu, v0, v1, v2, v3);
-}
-
-function addRow(
-  at: number,
-  h: number,
-  h0: number,
-  h1: number,
-  h2: number,
-  h3: number,
-  gww: number,
-  gwu: number,
-  v0: number,
-  v1: number,
-  v2: number,
-  v3: number,
-): void {
-  const a = gww * h;
-  kww[at] += a * h0;
-  kww[at + 1] += a * h1;
-  kww[at + 2] += a * h2;
-  kww[at + 3] += a * h3;
-  const c = gwu * h;
-  kwu[at] += c * v0;
-  kwu[at + 1] += c * v1;
-  kwu[at + 2] += c * v2;
-  kwu[at + 3] += c * v3;
-}
-
-function addStretchingForce(plate: Plate, e: number): void {
-  const { tables, internal, C, nu } = plate;
-  const { d0, d1, rw, rinv } = tables;
-  const from = (plate.first + e) * GAUSS_POINTS;
-  for (let q = from; q < from + GAUSS_POINTS; q++) {
-    const { s, er, et } = membraneStrains(plate, e, q);
-    const c = C * rw[q];
-    const Nr = c * (er + nu * et);
-    const Nt = c * (et + nu * er);
-    for (let i = 0; i < 4; i++) {
-      internal[e * 4 + W_AT[4][i]] += Nr * s * d1[q * 4 + i];
-      internal[e * 4 + U_AT[i]] += Nr * d1[q * 4 + i] + Nt * d0[q * 4 + i] * rinv[q];
-    }
-  }
-}
-
-function twiceStretchingEnergy(plate: Plate, e: number): number {
-  const { tables, C, nu } = plate;
-  let twice = 0;
-  const from = (plate.first + e) * GAUSS_POINTS;
-  for (let q = from; q < from + GAUSS_POINTS; q++) {
-    const { er, et } = membraneStrains(plate, e, q);
-    twice += C * tables.rw[q] * (er * er + et * et + 2 * nu * er * et);
-  }
-  return twice;
-}
-
-/** Whole slope and mid-surface strains at Gauss point q of element e, under large deflection. */
-export function membraneStrains(plate: Plate, e: number, q: number): { s: number; er: number; et: number } {
-  const { x, tables } = plate;
-  const { d0, d1, rinv } = tables;
-  const s0 = plate.initialSlope;
-  let s = s0;
-  let u = 0;
-  let u1 = 0;
-  for (let i = 0; i < 4; i++) {
-    s += d1[q * 4 + i] * x[e * 4 + W_AT[4][i]];
-    u += d0[q * 4 + i] * x[e * 4 + U_AT[i]];
-    u1 += d1[q * 4 + i] * x[e * 4 + U_AT[i]];
-  }
-  return { s, er: u1 + (s * s - s0 * s0) / 2, et: u * rinv[q] };
-}
-
 function scatterStretching(plate: Plate, e: number): void {
-  const { band, b } = plate;
+  const { band, b, kwu } = plate;
   scatter(band, b, e * 4, kwu, W_AT[4], U_AT);
   scatter(band, b, e * 4, plate.membrane.subarray(e * 16, e * 16 + 16), U_AT, U_AT);
 }

@@ -48,6 +48,9 @@ export interface Plate {
   readonly internal: Float64Array;
   /** Lower band of the tangent, then its factor. */
   readonly band: Float64Array;
+  /** Room for the blocks of one element, deflection with deflection and with stretching. */
+  readonly kww: Float64Array;
+  readonly kwu: Float64Array;
 }
 
 /** An axial spring to ground along the circle of one node. */
@@ -107,5 +110,7 @@ export function createPlate(tables: HermiteTables, theory: Theory, description: 
     unitLoad: new Float64Array(size),
     internal: new Float64Array(size),
     band: new Float64Array(size * (b + 1)),
+    kww: new Float64Array(16),
+    kwu: new Float64Array(16),
   };
 }

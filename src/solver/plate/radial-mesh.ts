@@ -37,7 +37,8 @@ export function buildRadialMesh(breaks_m: readonly number[], elements: number): 
 /** Index of the node nearest to radius r. @returns -1 when it is not the node that stands for r */
 export function nodeAt(radius_m: Float64Array, r: number): number {
   let nearest = 0;
-  for (let i = 1; i < radius_m.length; i++) if (Math.abs(radius_m[i] - r) < Math.abs(radius_m[nearest] - r)) nearest = i;
+  for (let i = 1; i < radius_m.length; i++)
+    if (Math.abs(radius_m[i] - r) < Math.abs(radius_m[nearest] - r)) nearest = i;
   const span = radius_m[radius_m.length - 1] - radius_m[0];
   return Math.abs(radius_m[nearest] - r) <= SAME_NODE * span * (1 + 1e-9) ? nearest : -1;
 }

@@ -10,9 +10,10 @@
  * At the clamp the reactions of the held unknowns give 2π r Mr and 2π r Nr with the accuracy of the energy, a better
  * one than that of the derivatives; source: Hughes, The Finite Element Method, 2000, section 2.12 (consistent fluxes).
  */
-import { membraneStrains } from './assemble.ts';
+import { W_AT } from './element-unknowns.ts';
 import { GAUSS_POINTS, hermiteShapes } from './hermite-tables.ts';
 import type { Plate } from './plate.ts';
+import { membraneStrains } from './stretching.ts';
 
 export interface RadialStrain {
   readonly k: number;
@@ -28,14 +29,13 @@ export function clampStrain(plate: Plate, p: number): RadialStrain {
   return { k: Mr / D, e: Nr / C };
 }
 
-const second = new Float64Array(4);
-const first = new Float64Array(4);
-
 /** Curvature at both ends of every element, with the membrane measure of its nearest Gauss point. */
 export function elementStrains(plate: Plate): RadialStrain[] {
   const { x, d, nu, first: node } = plate;
   const { radius_m } = plate.tables;
-  const at = d === 4 ? [0, 1, 4, 5] : [0, 1, 2, 3];
+  const at = W_AT[d];
+  const second = new Float64Array(4);
+  const first = new Float64Array(4);
   const strains: RadialStrain[] = [];
   for (let e = 0; e < plate.nodes - 1; e++) {
     const h = radius_m[node + e + 1] - radius_m[node + e];
