@@ -9,7 +9,8 @@
  *
  * Each factor gives a count, which moves low or high, and two inverse iterations, whose Rayleigh quotient moves high. The
  * first shift lies far below the guess: there the inverse iteration keeps the W of the start and lets U and V follow it. The
- * next shift is just below that quotient: a count of none there ends the search. Where it does not, halving takes over.
+ * next shift is just below that quotient: a count of none there ends the search. Where it is not none, the shift steps
+ * down from the upper bound, further each time, but never past the middle between the bounds.
  * Source: Parlett, The Symmetric Eigenvalue Problem, 1998, chapters 3 (counts) and 4 (inverse iteration).
  */
 import { factorShifted, multiplyBending, rayleighQuotient, solveShifted, type WaveProblem } from './wave-problem.ts';
@@ -18,8 +19,11 @@ import { factorShifted, multiplyBending, rayleighQuotient, solveShifted, type Wa
 export const MARGIN_TOLERANCE = 1e-4;
 const FACTOR_LIMIT = 100;
 const INVERSE_ITERATIONS = 2;
-/** First step down where no lower bound is known yet; doubled each time. */
-const FIRST_DROP = 8;
+/** How far below the guess the search starts. */
+const START_BELOW = 8;
+/** First step down from the upper bound, as a multiple of the tolerance, and how much longer each next one is. */
+const FIRST_DROP = 10;
+const DROP_GROWTH = 4;
 
 export type LeastMode =
   | { readonly status: 'converged'; readonly margin: number; readonly factors: number }
@@ -38,33 +42,32 @@ export function marginTolerance(margin: number): number {
 export function leastMode(problem: WaveProblem, guess: number, x: readonly Float64Array[]): LeastMode {
   let low = Number.NEGATIVE_INFINITY;
   let high = Number.POSITIVE_INFINITY;
-  let drop = FIRST_DROP;
-  let sigma = guess - drop;
-  let width = Number.POSITIVE_INFINITY;
+  let drop = FIRST_DROP * marginTolerance(guess);
+  let sigma = guess - START_BELOW;
+  let justBelow = false;
   for (let factors = 1; factors <= FACTOR_LIMIT; factors++) {
     const factor = factorShifted(problem, sigma);
     if (factor.status === 'singular') return { status: 'not-converged', factors };
     if (factor.negativeModes === 0) low = Math.max(low, factor.shift);
     else high = Math.min(high, factor.shift);
-    const quotient = iterate(problem, x);
+    const quotient = inverseIteration(problem, x);
     if (Number.isNaN(quotient)) return { status: 'not-converged', factors };
     high = Math.min(high, quotient);
     const tolerance = marginTolerance(high);
     if (high - low <= tolerance) return { status: 'converged', margin: high, factors };
     const below = quotient - tolerance / 2;
-    const shrinking = high - low <= width / 2 || width === Number.POSITIVE_INFINITY;
-    width = high - low;
-    if (shrinking && below > low && below < high) sigma = below;
-    else if (low > Number.NEGATIVE_INFINITY) sigma = (low + high) / 2;
+    justBelow = !justBelow && below > low && below < high;
+    if (justBelow) sigma = below;
     else {
-      drop *= 2;
-      sigma = high - drop;
+      sigma = Math.max((low + high) / 2, high - drop);
+      drop *= DROP_GROWTH;
     }
   }
   return { status: 'not-converged', factors: FACTOR_LIMIT };
 }
 
-function iterate(problem: WaveProblem, x: readonly Float64Array[]): number {
+/** Turns x towards the mode nearest to the shift of the factor at hand. @returns its Rayleigh quotient, an upper bound of μ */
+export function inverseIteration(problem: WaveProblem, x: readonly Float64Array[]): number {
   let quotient = Number.NaN;
   for (let i = 0; i < INVERSE_ITERATIONS; i++) {
     multiplyBending(problem, x);

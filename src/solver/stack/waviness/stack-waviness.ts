@@ -7,14 +7,14 @@
  * | μ | - | least stiffness against n waves, motion in the plane free, over that of the flat stack |
  *
  * The number of waves that was worst in the state before is solved first; of every other n one count tells whether it
- * has a mode below, and only then is it solved too.
+ * has a mode below. Of those that have, the one with the lowest estimate is solved next, until none is left.
  * Source: design section 5.3; docs/theory-waviness.md.
  */
 import { createWavePlate, orderOf, takeState, WAVE_UNKNOWNS, type WavePlate } from '../../plate/waviness/wave-plate.ts';
 import type { ConvergedLift, LiftPoint, Waviness } from '../../types.ts';
 import type { StackSystem } from '../stack-system.ts';
-import { leastMode, marginTolerance } from './least-mode.ts';
-import { createWaveProblem, factorShifted, setWaves } from './wave-problem.ts';
+import { inverseIteration, leastMode, marginTolerance } from './least-mode.ts';
+import { createWaveProblem, factorShifted, setWaves, type WaveProblem } from './wave-problem.ts';
 import { listTies } from './wave-ties.ts';
 
 /** The numbers of waves tested, those in which free rims usually ruffle first. */
@@ -46,28 +46,75 @@ export function createWavinessTest(system: StackSystem): WavinessTest {
 
 /** @returns the least margin and its number of waves, or 'singular' when the search could not be carried through */
 export function testWaviness(test: WavinessTest): WavinessOutcome {
-  const { system, waves, modes } = test;
-  for (const wave of waves) takeState(wave);
-  const problem = createWaveProblem(waves, listTies(system));
-  const { waves: first, margin: guess } = test.last;
-  const others = USUAL_WAVES.filter((n) => n !== first);
+  for (const wave of test.waves) takeState(wave);
+  const problem = createWaveProblem(test.waves, listTies(test.system));
+  let next: number | undefined = test.last.waves;
+  let guess = test.last.margin;
+  let left: readonly number[] = USUAL_WAVES;
   let least: Waviness | undefined;
-  for (const n of [first, ...others]) {
-    setWaves(problem, n);
-    if (least) {
-      const below = factorShifted(problem, least.margin - marginTolerance(least.margin));
-      if (below.status === 'singular') return below;
-      if (below.negativeModes === 0) continue;
-    }
-    const mode = leastMode(problem, least?.margin ?? guess, modes.get(n) as readonly Float64Array[]);
-    if (mode.status !== 'converged') {
-      modes.set(n, startModes(waves, n));
-      return { status: 'singular' };
-    }
-    if (!least || mode.margin < least.margin) least = { margin: mode.margin, waves: n };
+  while (next !== undefined) {
+    const waves: number = next;
+    const margin = solveWaves(test, problem, waves, guess);
+    if (margin === undefined) return { status: 'singular' };
+    if (!least || margin < least.margin) least = { margin, waves };
+    left = left.filter((n) => n !== waves);
+    const rivals = rivalsOf(test, problem, left, least);
+    if (!rivals) return { status: 'singular' };
+    left = rivals.map(({ n }) => n);
+    const rival = rivals.reduce<Rival | undefined>(
+      (best, r) => (best && best.estimate <= r.estimate ? best : r),
+      undefined,
+    );
+    next = rival?.n;
+    guess = Math.min(rival?.estimate ?? 1, least.margin);
   }
   test.last = least as Waviness;
   return { status: 'found', waviness: test.last };
+}
+
+/** Least margin of n waves; a mode that failed is forgotten. */
+function solveWaves(
+  { modes, waves }: WavinessTest,
+  problem: WaveProblem,
+  n: number,
+  guess: number,
+): number | undefined {
+  setWaves(problem, n);
+  const mode = leastMode(problem, guess, modes.get(n) as readonly Float64Array[]);
+  if (mode.status === 'converged') return mode.margin;
+  modes.set(n, startModes(waves, n));
+  return undefined;
+}
+
+/** A number of waves that has a mode below the least margin so far, and about where. */
+interface Rival {
+  readonly n: number;
+  readonly estimate: number;
+}
+
+function rivalsOf(test: WavinessTest, problem: WaveProblem, left: readonly number[], least: Waviness) {
+  const { modes } = test;
+  const rivals: Rival[] = [];
+  for (const n of left) {
+    setWaves(problem, n);
+    const factor = factorShifted(problem, least.margin - marginTolerance(least.margin));
+    if (factor.status === 'singular') return undefined;
+    if (factor.negativeModes === 0) continue;
+    copyLifts(test, least.waves, n);
+    rivals.push({ n, estimate: inverseIteration(problem, modes.get(n) as readonly Float64Array[]) });
+  }
+  return rivals;
+}
+
+/** Starts the mode of n waves from the lifts of that of m waves: they are much alike. */
+function copyLifts({ modes, waves }: WavinessTest, m: number, n: number): void {
+  const [from, to] = [modes.get(m), modes.get(n)] as [Float64Array[], Float64Array[]];
+  for (const [k, wave] of waves.entries()) {
+    const [scaleFrom, scaleTo] = [orderOf(wave, m).scale, orderOf(wave, n).scale];
+    for (let i = 0; i < wave.size; i++) {
+      to[k][i] = i % WAVE_UNKNOWNS < 2 && scaleTo[i] > 0 ? (from[k][i] * scaleFrom[i]) / scaleTo[i] : 0;
+    }
+  }
 }
 
 /** @returns the point with its waviness, untouched without a test, failed where the test could not be carried through */

@@ -39,6 +39,8 @@ export interface WaveProblem {
   readonly bands: readonly Float64Array[];
   readonly tieMatrix: Float64Array;
   readonly tieForce: Float64Array;
+  /** One array a plate, for what a solve needs on its way. */
+  readonly scratch: readonly Float64Array[];
 }
 
 /** A tie seen from one of its plates: its number, the sign of the plate in it, and the node in the plate's numbers. */
@@ -70,6 +72,7 @@ export function createWaveProblem(waves: readonly WavePlate[], ties: readonly Ti
     bands: waves.map(({ size }) => new Float64Array(size * (WAVE_BANDWIDTH + 1))),
     tieMatrix: new Float64Array(ties.length ** 2),
     tieForce: new Float64Array(ties.length),
+    scratch: waves.map(({ size }) => new Float64Array(size)),
   };
 }
 
@@ -186,10 +189,10 @@ function forwardColumn(
 
 /** Solves (K - σ Kb) x + Bᵀλ = f with B x = 0 by the factors at hand. @param x f, overwritten by the solution */
 export function solveShifted(problem: WaveProblem, x: readonly Float64Array[]): void {
-  const { ties, tieMatrix, tieForce } = problem;
+  const { ties, tieMatrix, tieForce, scratch: free } = problem;
   const m = ties.length;
   if (m > 0) {
-    const free = x.map((f) => f.slice());
+    for (const [k, f] of x.entries()) free[k].set(f);
     solvePlates(problem, free);
     tieForce.fill(0);
     eachTie(problem, (t, k, at, weight) => {
@@ -221,9 +224,11 @@ function eachTie(
 }
 
 /** x := Kb x. */
-export function multiplyBending({ waves, orders }: WaveProblem, x: readonly Float64Array[]): void {
-  for (const [k, { bending }] of orders.entries())
-    multiplyBanded(bending, waves[k].size, WAVE_BANDWIDTH, x[k].slice(), x[k]);
+export function multiplyBending({ waves, orders, scratch }: WaveProblem, x: readonly Float64Array[]): void {
+  for (const [k, { bending }] of orders.entries()) {
+    scratch[k].set(x[k]);
+    multiplyBanded(bending, waves[k].size, WAVE_BANDWIDTH, scratch[k], x[k]);
+  }
 }
 
 /** Rayleigh's quotient xᵀ K(state) x / xᵀ Kb x; with it, x is brought to xᵀ Kb x = 1. @returns NaN when x is nothing */

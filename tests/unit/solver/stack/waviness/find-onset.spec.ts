@@ -44,6 +44,20 @@ describe('findWavinessOnset', () => {
     expect(onset.status === 'stable' && onset.margin).toBeGreaterThan(0);
   });
 
+  it('begins at no pressure where the preload alone ruffles the rim, and later where it is small', () => {
+    const raised = (height_m: number) =>
+      findWavinessOnset(
+        {
+          ...stackOf(10, [11, 16], [[24, 0.1]]),
+          seat: { innerRadius_m: 8e-3, outerRadius_m: 8.3e-3, height_m },
+        },
+        1e6,
+      );
+    expect(found(raised(0.2e-3))).toMatchObject({ pressure_Pa: 0 });
+    expect(found(raised(0.2e-3)).liftOverThickness).toBeGreaterThan(2);
+    expect(found(raised(0.05e-3)).pressure_Pa).toBeGreaterThan(0);
+  });
+
   it('passes a failed solve on', () => {
     const onset = findWavinessOnset(stackOf(10, [13.2, 22.08], [[24, 0.15]]), 1e200);
     expect(['not-converged', 'contact-not-resolved', 'singular']).toContain(onset.status);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { equilibrate } from '../../../../../src/solver/stack/equilibrate.ts';
 import { solveLift } from '../../../../../src/solver/stack/solve-lift.ts';
 import { createStackSystem } from '../../../../../src/solver/stack/stack-system.ts';
 import {
@@ -6,7 +7,10 @@ import {
   testWaviness,
   withWaviness,
 } from '../../../../../src/solver/stack/waviness/stack-waviness.ts';
+import { createWaveProblem, setWaves } from '../../../../../src/solver/stack/waviness/wave-problem.ts';
+import { listTies } from '../../../../../src/solver/stack/waviness/wave-ties.ts';
 import type { ConvergedLift, StackInput, Waviness } from '../../../../../src/solver/types.ts';
+import { denseMargins } from './dense-margin.ts';
 import { SINGLE, stackOf, TAPER } from './stacks.ts';
 
 function wavinessAt(stack: StackInput, pressures_Pa: readonly number[]): Waviness[] {
@@ -65,6 +69,26 @@ describe('waviness of a stack', () => {
     ['the taper at 3.0 thicknesses', TAPER, 0.7e6, false],
   ])('agrees with three-dimensional elements on %s', (_, stack, pressure_Pa, round) => {
     expect(marginsAt(stack, [pressure_Pa])[0] > 0).toBe(round);
+  });
+
+  it('is the least over 2 to 8 waves, as dense algebra finds it, wherever the search started', () => {
+    const system = createStackSystem(TAPER, { theory: 'large-deflection', elements: 5 });
+    const test = createWavinessTest(system);
+    const order = [2, 3, 4, 5, 6, 7, 8];
+    for (const [step, start] of [8, 2, 6, 3].entries()) {
+      expect(equilibrate(system, 3e5 * (step + 1), 1).status).toBe('converged');
+      test.last = { margin: 1, waves: start };
+      const outcome = testWaviness(test);
+      const problem = createWaveProblem(test.waves, listTies(system));
+      const least = order.map((n) => {
+        setWaves(problem, n);
+        return denseMargins(problem)[0];
+      });
+      const wanted = Math.min(...least);
+      if (outcome.status !== 'found') throw new Error(outcome.status);
+      expectSame([outcome.waviness.margin], [wanted]);
+      expect(outcome.waviness.waves).toBe(order[least.indexOf(wanted)]);
+    }
   });
 
   it('does not depend on the states visited before', () => {
