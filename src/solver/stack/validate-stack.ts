@@ -6,6 +6,7 @@
  * | rim | m | largest radius of the shims on the clamp: what pressure zone and seat must lie within |
  */
 import { InputError } from '../../units/fault.ts';
+import { LEAST_WIDTH } from '../plate/radial-mesh.ts';
 import type { ShimInput, StackInput } from '../types.ts';
 
 /** Steepest cone for which shallow-shell strains hold: rise over run. */
@@ -21,23 +22,32 @@ export function validateStack(stack: StackInput): void {
   });
   const clamped = shims.filter(({ innerRadius_m = 0 }) => innerRadius_m <= clampRadius_m);
   if (clamped.length === 0) refuse('stack.nothing-clamped', 'shims', 'only rings', 'at least one shim on the clamp');
-  const rim = Math.max(...clamped.map((s) => s.outerRadius_m));
+  const leastWidth_m = LEAST_WIDTH * (largestRim(shims) - clampRadius_m);
+  shims.forEach((shim, i) => {
+    requireWidth(shim, `shims[${i}]`, clampRadius_m, leastWidth_m);
+  });
+  const rim = largestRim(clamped);
   requireRing(pressureZone, 'pressureZone', rim);
-  if (seat) {
-    requireRing(seat, 'seat', rim);
-    if (!Number.isFinite(seat.height_m))
-      refuse('stack.seat.height', 'seat.height_m', `${seat.height_m}`, 'a number', 'm');
-    if (seat.innerRadius_m <= clampRadius_m) {
-      refuse(
-        'stack.seat.inside-clamp',
-        'seat.innerRadius_m',
-        mm(seat.innerRadius_m),
-        `over ${mm(clampRadius_m)}`,
-        'mm',
-      );
-    }
+  if (pressureZone.outerRadius_m <= clampRadius_m) {
+    const got = mm(pressureZone.outerRadius_m);
+    refuse('stack.zone.inside-clamp', 'pressureZone.outerRadius_m', got, `over ${mm(clampRadius_m)}`, 'mm');
   }
+  if (seat) validateSeat(seat, rim, clampRadius_m + leastWidth_m);
   validateSprings(stack);
+}
+
+function largestRim(shims: readonly ShimInput[]): number {
+  return Math.max(...shims.map((s) => s.outerRadius_m));
+}
+
+function validateSeat(seat: NonNullable<StackInput['seat']>, rim: number, leastRadius_m: number): void {
+  requireRing(seat, 'seat', rim);
+  if (!Number.isFinite(seat.height_m))
+    refuse('stack.seat.height', 'seat.height_m', `${seat.height_m}`, 'a number', 'm');
+  if (seat.innerRadius_m < leastRadius_m) {
+    const got = mm(seat.innerRadius_m);
+    refuse('stack.seat.inside-clamp', 'seat.innerRadius_m', got, `at least ${mm(leastRadius_m)}`, 'mm');
+  }
 }
 
 function validateShim(shim: ShimInput, at: string, clampRadius_m: number): void {
@@ -61,10 +71,20 @@ function validateShim(shim: ShimInput, at: string, clampRadius_m: number): void 
   }
 }
 
+/** A narrower ring has bore and rim on one node of the mesh. */
+function requireWidth(
+  { innerRadius_m: bore = 0, outerRadius_m: rim }: ShimInput,
+  at: string,
+  clamp: number,
+  w: number,
+) {
+  const inner = Math.max(bore, clamp);
+  if (rim - inner >= w) return;
+  refuse('stack.shim.too-narrow', `${at}.outerRadius_m`, mm(rim), `at least ${mm(inner + w)}`, 'mm');
+}
+
 function validateSprings({ backingPlate, coilSpring, float, shims, clampRadius_m }: StackInput): void {
-  if (backingPlate && !(backingPlate.gap_m >= 0)) {
-    refuse('stack.backing-plate.gap', 'backingPlate.gap_m', `${backingPlate.gap_m}`, '0 or more', 'm');
-  }
+  if (backingPlate) requireNoLess(backingPlate.gap_m, 'stack.backing-plate.gap', 'backingPlate.gap_m', 'm');
   const edge = backingPlate?.outerRadius_m;
   if (edge !== undefined && !(edge > clampRadius_m)) {
     refuse('stack.backing-plate.size', 'backingPlate.outerRadius_m', mm(edge), `over ${mm(clampRadius_m)}`, 'mm');
@@ -78,15 +98,13 @@ function validateSprings({ backingPlate, coilSpring, float, shims, clampRadius_m
       refuse('stack.coil-spring.radius', 'coilSpring.radius_m', mm(radius_m), wanted, 'mm');
     }
     requirePositive(rate_N_m, 'coilSpring.rate_N_m', 'N/m');
-    if (!(preload_N >= 0))
-      refuse('stack.coil-spring.preload', 'coilSpring.preload_N', `${preload_N}`, '0 or more', 'N');
+    requireNoLess(preload_N, 'stack.coil-spring.preload', 'coilSpring.preload_N', 'N');
     if (float) refuse('stack.float.with-coil-spring', 'float', 'both', 'a float or a coil spring, not both');
   }
   if (float) {
     requirePositive(float.travel_m, 'float.travel_m', 'm');
-    if (!(float.rate_N_m >= 0)) refuse('stack.float.rate', 'float.rate_N_m', `${float.rate_N_m}`, '0 or more', 'N/m');
-    if (!(float.preload_N >= 0))
-      refuse('stack.float.preload', 'float.preload_N', `${float.preload_N}`, '0 or more', 'N');
+    requireNoLess(float.rate_N_m, 'stack.float.rate', 'float.rate_N_m', 'N/m');
+    requireNoLess(float.preload_N, 'stack.float.preload', 'float.preload_N', 'N');
   }
 }
 
@@ -104,6 +122,10 @@ function requireRing(ring: { innerRadius_m: number; outerRadius_m: number }, pat
 function requirePositive(value: number, path: string, unit: string): void {
   if (!(value > 0 && Number.isFinite(value)))
     refuse('stack.not-positive', path, `${value}`, 'a finite number over 0', unit);
+}
+
+function requireNoLess(value: number, code: string, path: string, unit: string): void {
+  if (!(value >= 0 && Number.isFinite(value))) refuse(code, path, `${value}`, 'a finite number, 0 or more', unit);
 }
 
 /** A radius as a person measures it: a diameter in mm, named as such where it is printed. */
