@@ -17,9 +17,6 @@ const halfMillimetres = (min: number, max: number) =>
 const micrometres = (min: number, max: number) => fc.integer({ min, max }).map((length) => length * 1e-6);
 const thickness_mm = fc.constantFrom(0.1, 0.15, 0.2, 0.25, 0.3);
 
-/** Sizes are drawn to a tenth of a millimetre, as on a drawing: no two edges lie closer than that without coinciding. */
-const tenth = (length_mm: number): number => Math.round(10 * length_mm) / 10;
-
 /** A stack whose face shim covers the pressure zone; the others are of any size, so that crossovers and tapers occur. */
 export const stacks: fc.Arbitrary<StackInput> = fc
   .record({
@@ -36,8 +33,8 @@ export const stacks: fc.Arbitrary<StackInput> = fc
       ...others.map((other) => shim(clamp_mm + other.span_mm, other.thickness_mm)),
     ],
     pressureZone: {
-      innerRadius_m: tenth(clamp_mm + inner * faceSpan_mm) * MM,
-      outerRadius_m: tenth(clamp_mm + outer * faceSpan_mm) * MM,
+      innerRadius_m: (clamp_mm + inner * faceSpan_mm) * MM,
+      outerRadius_m: (clamp_mm + outer * faceSpan_mm) * MM,
     },
   }));
 
