@@ -77,6 +77,33 @@ export interface Waviness {
   readonly waves: number;
 }
 
+/** Stress on one face, one number a node; tension is positive. */
+export interface FaceStress {
+  readonly radial_Pa: Float64Array;
+  readonly hoop_Pa: Float64Array;
+}
+
+export type StressFace = 'piston' | 'far';
+export type StressDirection = 'radial' | 'hoop';
+
+/** The greatest stress of a shim and where it is. */
+export interface PeakStress {
+  /** Tension is positive. */
+  readonly stress_Pa: number;
+  readonly radius_m: number;
+  readonly face: StressFace;
+  readonly direction: StressDirection;
+}
+
+/** Surface stress along one single shim, from its bore to its rim. */
+export interface ShimStress {
+  readonly radius_m: Float64Array;
+  /** The face towards the piston, and the one away from it. */
+  readonly piston: FaceStress;
+  readonly far: FaceStress;
+  readonly peak: PeakStress;
+}
+
 export interface ConvergedLift {
   readonly status: 'converged';
   readonly pressure_Pa: number;
@@ -102,6 +129,8 @@ export interface ConvergedLift {
   readonly springForce_N: number;
   /** Present when asked for, under large deflection. */
   readonly waviness?: Waviness;
+  /** Present when asked for: radial and hoop stress along every single shim. */
+  readonly stress?: readonly ShimStress[];
   readonly shape: StackShape;
 }
 
@@ -129,6 +158,8 @@ export interface LiftOptions {
   readonly landPressure?: LandPressure;
   /** Also test every converged state for waviness; under small deflection there is none to find. */
   readonly waviness?: boolean;
+  /** Also read the stress along every shim of every converged state. */
+  readonly profiles?: boolean;
 }
 
 /** Progress and stop come in as plain callbacks; the solver knows no clock, worker or page. */

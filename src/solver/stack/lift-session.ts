@@ -14,6 +14,7 @@
 import type { FailedLift, FailureStatus, LiftOptions, LiftPoint, StackInput } from '../types.ts';
 import { type Equilibrium, equilibrate, RESIDUAL_TOLERANCE } from './equilibrate.ts';
 import { readLift } from './read-lift.ts';
+import { readStress } from './read-stress.ts';
 import { settleHub } from './settle-hub.ts';
 import { createStackSystem, type StackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
@@ -66,7 +67,9 @@ export function createLiftSession(stack: StackInput, options: SolveLiftOptions):
     at: (p) => {
       const end = solve(p);
       if (end.status !== 'converged') return failedLift(p, end);
-      return withWaviness(readLift(system, p, end), asked ? wavinessTest() : undefined);
+      const lift = readLift(system, p, end);
+      const read = options.profiles ? { ...lift, stress: readStress(system, p) } : lift;
+      return withWaviness(read, asked ? wavinessTest() : undefined);
     },
     wavinessAt: (p) => (solve(p).status === 'converged' ? testWaviness(wavinessTest()) : { status: 'singular' }),
   };

@@ -37,6 +37,8 @@ export interface StackSystem {
   readonly contact: ContactProblem;
   /** Direction of the present step, one array a plate. */
   readonly steps: readonly Float64Array[];
+  /** Where the pressure acts. */
+  readonly ring: PressureRing;
   readonly zoneNode: number;
   /** Change of each pair's gap for a unit rise of the hub: 1, 0 or -1. */
   readonly riseShare: Int8Array;
@@ -68,7 +70,8 @@ export function createStackSystem(stack: StackInput, options: SystemOptions): St
   const pairs = listContactPairs(layers, radius_m.length, rigidFaces(stack, merged, radius_m));
   requireRoom(pairs);
   const compliances = plates.map(createCompliance);
-  loadFirstPlates(plates, tables, pressureRing(stack, options.landPressure ?? 'none'));
+  const ring = pressureRing(stack, options.landPressure ?? 'none');
+  loadFirstPlates(plates, tables, ring);
   return {
     stack,
     theory,
@@ -79,6 +82,7 @@ export function createStackSystem(stack: StackInput, options: SystemOptions): St
     pairs,
     contact: createContactProblem(pairs, compliances),
     steps: plates.map((p) => new Float64Array(p.size)),
+    ring,
     zoneNode: nodeAt(radius_m, stack.pressureZone.outerRadius_m),
     riseShare: riseShares(pairs, merged),
     hubRise_m: 0,
@@ -182,9 +186,14 @@ function pressureRing({ pressureZone: zone, seat }: StackInput, land: LandPressu
 /** The pressure acts on the first plate, from the piston on, that covers an element. */
 function loadFirstPlates(plates: readonly Plate[], tables: HermiteTables, ring: PressureRing): void {
   for (let e = 0; e < tables.elements; e++) {
-    const plate = plates.find((p) => e >= p.first && e < p.first + p.nodes - 1);
+    const plate = loadedPlate(plates, e);
     if (plate) addElementPressure(tables, ring, e, plate.d, plate.unitLoad, plate.first);
   }
+}
+
+/** The first plate, from the piston on, that covers an element of the mesh: the one that the pressure reaches there. */
+export function loadedPlate(plates: readonly Plate[], element: number): Plate | undefined {
+  return plates.find((p) => element >= p.first && element < p.first + p.nodes - 1);
 }
 
 /** Gap of pair c at the present state of the plates [m]. */
