@@ -38,6 +38,7 @@ const UNITS: Readonly<Record<string, string>> = {
   mm2: 'mm²',
   GPa: 'GPa',
   N: 'N',
+  N_mm: 'N/mm',
   degC: '°C',
   cSt: 'cSt',
   kg_m3: 'kg/m³',

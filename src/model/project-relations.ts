@@ -2,7 +2,9 @@
 import type { InputFault } from '../units/fault.ts';
 import { child, describe, entries, numberAt, type Place } from './place.ts';
 import type { ValvePlace } from './project.ts';
-import { lessThan, relationFault, ringFaults, shimFaults } from './stack-relations.ts';
+import { lessThan, relationFault } from './relation.ts';
+import { featureFaults } from './stack-features.ts';
+import { ringFaults, shimFaults } from './stack-relations.ts';
 
 export const VALVE_PLACES: readonly ValvePlace[] = ['pistonCompression', 'pistonRebound'];
 
@@ -43,6 +45,7 @@ function buildFaults(build: Place, damper: Place): InputFault[] {
         zone: child(body, 'pressureZone'),
         seat: child(body, 'seat'),
       }),
+      ...featureFaults(valving, child(body, 'seat')),
       ...entries(shims).flatMap((row) =>
         relationFault(child(row, 'outerDiameter_mm'), {
           code: 'stack.shim.beyond-bore',

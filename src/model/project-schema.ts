@@ -4,12 +4,12 @@
  */
 import { listOf, numberIn, record, size, textUpTo, wholeNumber } from './fields.ts';
 import {
-  backingPlateSchema,
   MAX_DIAMETER_MM,
   materialSchema,
   ringSchema,
   seatHeightSchema,
   shimRowsSchema,
+  springShapes,
 } from './stack-schema.ts';
 import { z } from './zod.ts';
 
@@ -25,7 +25,7 @@ const valvingSchema = record({
   clampDiameter_mm: size(MAX_DIAMETER_MM),
   shims: shimRowsSchema,
   seatHeight_mm: seatHeightSchema,
-  backingPlate: backingPlateSchema.optional(),
+  ...springShapes,
   material: materialSchema.optional(),
 });
 

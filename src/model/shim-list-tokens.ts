@@ -1,5 +1,7 @@
 /** Splits one written shim, such as `30x.15 (3)` or `2- 24 × 0,2`, into numbers that know how they were marked. */
 
+import { millimetresFromInches } from '../units/si.ts';
+
 export type LengthUnit = 'mm' | 'in' | 'thou';
 
 export interface WrittenNumber {
@@ -13,7 +15,7 @@ export interface WrittenNumber {
 const TOKEN =
   /\s*(?:(?<![\d.])(\d+\.?\d*|\.\d+)|((?:mm|inch(?:es)?|in|thou)(?![a-z])(?:\.(?!\d))?|["″])|((?:pieces|pcs?|off|of|ea)(?![a-z])(?:\.(?!\d))?)|(x)|([()-]))/iy;
 
-const UNITS: Readonly<Record<string, LengthUnit>> = {
+export const UNITS: Readonly<Record<string, LengthUnit>> = {
   mm: 'mm',
   in: 'in',
   inch: 'in',
@@ -22,6 +24,12 @@ const UNITS: Readonly<Record<string, LengthUnit>> = {
   '″': 'in',
   thou: 'thou',
 };
+
+/** Without a unit a number is in millimetres. */
+export function inMillimetres(value: number, unit: LengthUnit = 'mm'): number {
+  if (unit === 'mm') return value;
+  return millimetresFromInches(unit === 'thou' ? value / 1000 : value);
+}
 
 interface Token {
   readonly kind: 'number' | 'unit' | 'count-word' | 'by' | 'sign';
@@ -44,7 +52,7 @@ function tokensOf(text: string): Token[] | undefined {
 }
 
 /** Tabs and every sign for "by" become x; typographic dashes and diameter signs become plain or go. */
-function plainText(text: string): string {
+export function plainText(text: string): string {
   return text
     .trim()
     .replace(/[×✕✖*]/g, 'x')

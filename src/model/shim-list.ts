@@ -3,16 +3,18 @@
  * One shim a line, or several on a line behind `;` or a comma with a space; what follows `#` is a comment.
  */
 import type { InputFault } from '../units/fault.ts';
-import { millimetresFromInches } from '../units/si.ts';
 import { MIN_SIZE_MM } from './fields.ts';
 import { describe } from './place.ts';
 import type { ShimRow } from './project.ts';
-import { type LengthUnit, type WrittenNumber, writtenNumbers } from './shim-list-tokens.ts';
+import { readFeatures, splitFeatures, type WrittenFeature } from './shim-list-features.ts';
+import { inMillimetres, type WrittenNumber, writtenNumbers } from './shim-list-tokens.ts';
 import { MAX_DIAMETER_MM, MAX_SHIMS, shimRowSchema } from './stack-schema.ts';
+
+export type CountedRow = ShimRow & { count: number };
 
 export interface ParsedShimList {
   /** What could be read, in the order written; count is always given. */
-  readonly rows: readonly Required<ShimRow>[];
+  readonly rows: readonly CountedRow[];
   /** One fault for each entry that could not; path is `line 3`. */
   readonly faults: readonly InputFault[];
 }
@@ -25,7 +27,7 @@ const EXAMPLE = 'count x diameter x thickness, such as 3 x 30 x 0.15';
 /** Reads every entry of a written list; a fault in one does not stop the others. */
 export function parseShimList(text: string): ParsedShimList {
   if (text.length > MAX_LIST_CHARACTERS) return { rows: [], faults: [tooLong(text)] };
-  const rows: Required<ShimRow>[] = [];
+  const rows: CountedRow[] = [];
   const faults: InputFault[] = [];
   for (const [index, line] of text.split(/\r\n|\r|\n/).entries())
     for (const entry of entriesOf(line)) {
@@ -57,13 +59,30 @@ function entriesOf(line: string): string[] {
 }
 
 type Refusal = Pick<InputFault, 'code' | 'wanted'>;
-type Read = { readonly row: Required<ShimRow> } | Refusal;
+type Read = { readonly row: CountedRow } | Refusal;
 
 function readEntry(entry: string): Read {
-  const numbers = writtenNumbers(entry);
+  const { shim: written, features } = splitFeatures(entry);
+  const numbers = writtenNumbers(written);
   if (!numbers) return { code: 'shims.list.not-a-shim', wanted: EXAMPLE };
   const shim = assign(numbers);
-  return 'code' in shim ? shim : inMillimetres(shim);
+  if ('code' in shim) return shim;
+  const read = sizesOf(shim);
+  return 'code' in read ? read : withFeatures(read.row, features, shim);
+}
+
+/** Behind a shim in inches a bare number could be either: there every size names its unit. */
+function withFeatures(
+  row: CountedRow,
+  features: readonly WrittenFeature[],
+  { diameter, thickness }: WrittenShim,
+): Read {
+  const isInInches = [diameter, thickness].some(({ unit }) => unit !== undefined && unit !== 'mm');
+  const read = readFeatures(features, isInInches);
+  if ('code' in read) return read;
+  const whole = { ...row, ...read };
+  if (shimRowSchema.safeParse(whole).success) return { row: whole };
+  return { code: 'shims.list.feature', wanted: 'a bore, dish, notches and material that a shim can have' };
 }
 
 /** Which number is which. */
@@ -131,21 +150,15 @@ const isThin = ({ diameter, thickness }: WrittenShim): boolean => {
 
 const isSensible = (shim: WrittenShim): boolean => isThin(shim) && Number(shim.count?.raw ?? 1) <= MAX_SHIMS;
 
-const FACTORS: Readonly<Record<LengthUnit, (value: number) => number>> = {
-  mm: (value) => value,
-  in: millimetresFromInches,
-  thou: (value) => millimetresFromInches(value / 1000),
-};
-
 /** Two sizes share a unit that only one of them names; a thickness in thou says nothing about its diameter. */
-function inMillimetres({ diameter, thickness, count }: WrittenShim): Read {
+function sizesOf({ diameter, thickness, count }: WrittenShim): Read {
   if (thickness.unit === 'thou' && diameter.unit === undefined)
     return { code: 'shims.list.unit', wanted: 'a unit behind the diameter too, such as 30 mm x 6 thou' };
   if (diameter.unit === 'thou' && thickness.unit === undefined)
     return { code: 'shims.list.unit', wanted: 'a unit behind the thickness too, such as 1200 thou x 6 thou' };
   const row = {
-    outerDiameter_mm: FACTORS[diameter.unit ?? thickness.unit ?? 'mm'](Number(diameter.raw)),
-    thickness_mm: FACTORS[thickness.unit ?? diameter.unit ?? 'mm'](Number(thickness.raw)),
+    outerDiameter_mm: inMillimetres(Number(diameter.raw), diameter.unit ?? thickness.unit),
+    thickness_mm: inMillimetres(Number(thickness.raw), thickness.unit ?? diameter.unit),
     count: Number(count?.raw ?? 1),
   };
   if (shimRowSchema.safeParse(row).success) return { row };

@@ -1,6 +1,8 @@
 /** How the sizes of one stack must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
 import { child, describe, entries, numberAt, type Place } from './place.ts';
+import { atLeast, moreThan, relationFault } from './relation.ts';
+import { featureFaults } from './stack-features.ts';
 import { MAX_SHIMS } from './stack-schema.ts';
 
 /** Where a relation finds its sizes; in a project they come from the build and from the damper. */
@@ -9,26 +11,6 @@ export interface StackPlaces {
   readonly shims: Place;
   readonly zone: Place;
   readonly seat: Place;
-}
-
-export interface Limit {
-  readonly code: string;
-  /** `more than the clamp diameter`; the number is put behind it. */
-  readonly wanted: string;
-  readonly limit: number | undefined;
-  readonly unit?: string;
-  readonly holds: (value: number, limit: number) => boolean;
-}
-
-export const moreThan = (value: number, limit: number): boolean => value > limit;
-export const atLeast = (value: number, limit: number): boolean => value >= limit;
-export const lessThan = (value: number, limit: number): boolean => value < limit;
-
-/** One fault when the size at `place` and its limit are both numbers and do not relate as they must. */
-export function relationFault(place: Place, { code, wanted, limit, unit = 'mm', holds }: Limit): InputFault[] {
-  const value = numberAt(place);
-  if (value === undefined || limit === undefined || holds(value, limit)) return [];
-  return [{ code, path: place.path, got: String(value), wanted: `${wanted} ${limit}`, unit }];
 }
 
 const inner = (ring: Place): Place => child(ring, 'innerDiameter_mm');
@@ -123,5 +105,5 @@ export function stackRelations(file: Place): InputFault[] {
     zone: child(file, 'pressureZone'),
     seat: child(file, 'seat'),
   };
-  return [...shimFaults(places), ...ringFaults(places.zone, places.seat)];
+  return [...shimFaults(places), ...featureFaults(file, places.seat), ...ringFaults(places.zone, places.seat)];
 }

@@ -13,18 +13,22 @@ export const MAX_SHIMS = 200;
 export const STACK_FORMAT = 'shimwright/stack';
 export const STACK_VERSION = 1;
 
-export const shimRowSchema = record({
-  outerDiameter_mm: size(MAX_DIAMETER_MM),
-  thickness_mm: size(20),
-  count: wholeNumber(1, MAX_SHIMS).optional(),
-});
-
-export const shimRowsSchema = listOf(shimRowSchema, MAX_SHIMS);
-
 export const materialSchema = record({
   youngsModulus_GPa: numberIn({ from: 0.01, upTo: 1000 }),
   poissonsRatio: numberIn({ above: 0, below: 0.5 }),
 });
+
+export const shimRowSchema = record({
+  outerDiameter_mm: size(MAX_DIAMETER_MM),
+  thickness_mm: size(20),
+  count: wholeNumber(1, MAX_SHIMS).optional(),
+  innerDiameter_mm: size(MAX_DIAMETER_MM).optional(),
+  dish_mm: numberIn({ from: -20, upTo: 20 }).optional(),
+  material: materialSchema.optional(),
+  notches: record({ count: wholeNumber(1, 100), width_mm: size(MAX_DIAMETER_MM) }).optional(),
+});
+
+export const shimRowsSchema = listOf(shimRowSchema, MAX_SHIMS);
 
 export const ringSchema = record({
   innerDiameter_mm: numberIn({ from: 0, upTo: MAX_DIAMETER_MM }),
@@ -33,7 +37,28 @@ export const ringSchema = record({
 
 export const seatHeightSchema = numberIn({ from: -20, upTo: 20 });
 
-export const backingPlateSchema = record({ gap_mm: numberIn({ from: 0, upTo: 100 }) });
+const backingPlateSchema = record({
+  gap_mm: numberIn({ from: 0, upTo: 100 }),
+  outerDiameter_mm: size(MAX_DIAMETER_MM).optional(),
+});
+
+const preload_N = numberIn({ from: 0, upTo: 100_000 });
+
+const coilSpringSchema = record({
+  diameter_mm: size(MAX_DIAMETER_MM),
+  rate_N_mm: numberIn({ from: 0.001, upTo: 1_000_000 }),
+  preload_N,
+});
+
+/** A rate of 0 is a check spring of constant force. */
+const floatSchema = record({ travel_mm: size(100), rate_N_mm: numberIn({ from: 0, upTo: 1_000_000 }), preload_N });
+
+/** Keys that a valving and a stack file share. */
+export const springShapes = {
+  backingPlate: backingPlateSchema.optional(),
+  coilSpring: coilSpringSchema.optional(),
+  float: floatSchema.optional(),
+};
 
 export const stackFileSchema = record({
   format: z.literal(STACK_FORMAT),
@@ -44,5 +69,5 @@ export const stackFileSchema = record({
   shims: shimRowsSchema,
   pressureZone: ringSchema,
   seat: ringSchema.extend({ height_mm: seatHeightSchema }).optional(),
-  backingPlate: backingPlateSchema.optional(),
+  ...springShapes,
 }).meta({ title: 'Shimwright stack file, version 1' });

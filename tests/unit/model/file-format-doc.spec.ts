@@ -15,7 +15,9 @@ describe('docs/file-format.md', () => {
   });
 
   it('has an example of each format', () => {
-    expect(examples.map((text) => JSON.parse(text).format).sort()).toEqual(['shimwright/project', 'shimwright/stack']);
+    expect(new Set(examples.map((text) => JSON.parse(text).format))).toEqual(
+      new Set(['shimwright/project', 'shimwright/stack']),
+    );
   });
 
   it('names every code of the model, and no other', () => {
@@ -26,6 +28,17 @@ describe('docs/file-format.md', () => {
     const pattern = /['`]((?:document|stack|damper|fluid|gas|project|shims)(?:\.[a-z-]+)+)['`]/g;
     const codes = (text: string): string[] => [...new Set([...text.matchAll(pattern)].map((match) => match[1]))].sort();
     expect(codes(page.slice(page.indexOf('## Fault codes')))).toEqual(codes(sources));
+  });
+
+  it('reads the features behind the sizes as it says', () => {
+    const table = page.slice(page.indexOf('| written behind | is |'));
+    const shown = [...table.matchAll(/: `([^`]+)` \|$/gm)].map((match) => match[1]);
+    expect(shown.map((written) => parseShimList(written))).toMatchObject([
+      { rows: [{ outerDiameter_mm: 24, innerDiameter_mm: 20 }], faults: [] },
+      { rows: [{ outerDiameter_mm: 30, dish_mm: 0.05 }], faults: [] },
+      { rows: [{ outerDiameter_mm: 30, notches: { count: 4, width_mm: 2 } }], faults: [] },
+      { rows: [{ count: 2, material: { youngsModulus_GPa: 120, poissonsRatio: 0.34 } }], faults: [] },
+    ]);
   });
 
   const lists = [...page.matchAll(/^\| `([^`]+)` \| (\d+) x ([\d.]+) x ([\d.]+) \|$/gm)];
