@@ -1,6 +1,8 @@
 /** A named thing to time. Its result is checked every time, so that a fast wrong answer is a failure. */
 export interface BenchCase {
   readonly name: string;
+  /** Items that one run works through; a count over 1 makes the result a rate. */
+  readonly items: number;
   /** Builds the input, outside the timed part, and returns what is timed. */
   prepare(): () => unknown;
   /** @throws Error when the result is wrong */
@@ -8,10 +10,12 @@ export interface BenchCase {
 }
 
 export interface BenchResult {
-  readonly name: string;
   readonly runs: number;
   readonly median_ms: number;
   readonly p95_ms: number;
+  /** Items a second at the median, where a run works through several. */
+  readonly perSecond?: number;
+  readonly items?: number;
 }
 
 export interface BenchOptions {
@@ -21,7 +25,7 @@ export interface BenchOptions {
   readonly runs: number;
 }
 
-export function runBench({ name, prepare, check }: BenchCase, { now, warmUps, runs }: BenchOptions): BenchResult {
+export function runBench({ items, prepare, check }: BenchCase, { now, warmUps, runs }: BenchOptions): BenchResult {
   const act = prepare();
   for (let run = 0; run < warmUps; run++) check(act());
   const times = Array.from({ length: runs }, () => {
@@ -31,7 +35,9 @@ export function runBench({ name, prepare, check }: BenchCase, { now, warmUps, ru
     check(result);
     return time;
   }).sort((a, b) => a - b);
-  return { name, runs, median_ms: quantile(times, 0.5), p95_ms: quantile(times, 0.95) };
+  const median_ms = quantile(times, 0.5);
+  const rate = items > 1 ? { items, perSecond: (1000 * items) / median_ms } : {};
+  return { runs, median_ms, p95_ms: quantile(times, 0.95), ...rate };
 }
 
 /** The smallest value that at least this share of the sorted values does not exceed. */

@@ -15,6 +15,7 @@ const clockOf = (...steps: number[]) => {
 
 const bench = (check: BenchCase['check'] = () => {}): BenchCase => ({
   name: 'planted',
+  items: 1,
   prepare: () => () => 42,
   check,
 });
@@ -22,7 +23,12 @@ const bench = (check: BenchCase['check'] = () => {}): BenchCase => ({
 describe('runBench', () => {
   it('gives median and 95th percentile of the timed runs', () => {
     const result = runBench(bench(), { now: clockOf(5, 1, 3, 2, 4), warmUps: 2, runs: 5 });
-    expect(result).toEqual({ name: 'planted', runs: 5, median_ms: 3, p95_ms: 5 });
+    expect(result).toEqual({ runs: 5, median_ms: 3, p95_ms: 5 });
+  });
+
+  it('gives a rate where a run works through several items', () => {
+    const result = runBench({ ...bench(), items: 6 }, { now: clockOf(2, 4, 3), warmUps: 0, runs: 3 });
+    expect(result).toMatchObject({ median_ms: 3, items: 6, perSecond: 2000 });
   });
 
   it('fails on a wrong result, in a warm-up or in a timed run', () => {

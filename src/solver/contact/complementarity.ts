@@ -18,7 +18,7 @@ import { type Compliance, columnOf } from './compliance.ts';
 import { type ContactPairs, RIGID } from './contact-pairs.ts';
 
 /** Block exchanges that may fail to lower the number of broken signs before single exchanges take over. */
-const PATIENCE = 4;
+const PATIENCE = 20;
 /** Single exchanges allowed, as a multiple of the number of pairs. */
 const EXCHANGE_LIMIT = 60;
 /**
