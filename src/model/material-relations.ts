@@ -4,8 +4,8 @@ import { child, entries, numberAt, type Place } from './place.ts';
 
 /** No metal yields, or tires under reversed bending, above the stress at which it breaks. */
 const BELOW_TENSILE = [
-  { key: 'yieldStrength_MPa', code: 'material.yield.above-tensile' },
-  { key: 'enduranceLimit_MPa', code: 'material.endurance.above-tensile' },
+  { key: 'yieldStrength_MPa', code: 'stack.material.yield-above-tensile' },
+  { key: 'enduranceLimit_MPa', code: 'stack.material.endurance-above-tensile' },
 ] as const;
 
 /** @param stack a valving or a stack file: its own material, and those of its shims */

@@ -37,6 +37,7 @@ const UNITS: Readonly<Record<string, string>> = {
   mm: 'mm',
   mm2: 'mm²',
   GPa: 'GPa',
+  MPa: 'MPa',
   N: 'N',
   N_mm: 'N/mm',
   degC: '°C',

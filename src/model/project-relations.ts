@@ -1,5 +1,6 @@
 /** How the parts of a project must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
+import { materialFaults } from './material-relations.ts';
 import { child, describe, entries, numberAt, type Place } from './place.ts';
 import type { ValvePlace } from './project.ts';
 import { lessThan, relationFault } from './relation.ts';
@@ -46,6 +47,7 @@ function buildFaults(build: Place, damper: Place): InputFault[] {
         seat: child(body, 'seat'),
       }),
       ...featureFaults(valving, child(body, 'seat')),
+      ...materialFaults(valving),
       ...entries(shims).flatMap((row) =>
         relationFault(child(row, 'outerDiameter_mm'), {
           code: 'stack.shim.beyond-bore',

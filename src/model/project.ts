@@ -27,6 +27,11 @@ export interface Notches {
 export interface Material {
   youngsModulus_GPa: number;
   poissonsRatio: number;
+  /** Limits for the judgement of stress; what is absent is assumed for spring steel, and unknown for any other metal. */
+  yieldStrength_MPa?: number;
+  tensileStrength_MPa?: number;
+  /** Amplitude of reversed bending that the surface bears for ever. */
+  enduranceLimit_MPa?: number;
 }
 
 /** Rigid plate over the stack; without a diameter it covers every shim. */

@@ -1,5 +1,6 @@
 /** How the sizes of one stack must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
+import { materialFaults } from './material-relations.ts';
 import { child, describe, entries, numberAt, type Place } from './place.ts';
 import { atLeast, moreThan, relationFault } from './relation.ts';
 import { featureFaults } from './stack-features.ts';
@@ -105,5 +106,10 @@ export function stackRelations(file: Place): InputFault[] {
     zone: child(file, 'pressureZone'),
     seat: child(file, 'seat'),
   };
-  return [...shimFaults(places), ...featureFaults(file, places.seat), ...ringFaults(places.zone, places.seat)];
+  return [
+    ...shimFaults(places),
+    ...featureFaults(file, places.seat),
+    ...materialFaults(file),
+    ...ringFaults(places.zone, places.seat),
+  ];
 }

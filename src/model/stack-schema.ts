@@ -13,9 +13,14 @@ export const MAX_SHIMS = 200;
 export const STACK_FORMAT = 'shimwright/stack';
 export const STACK_VERSION = 1;
 
+const strength_MPa = numberIn({ above: 0, upTo: 10_000 }).optional();
+
 export const materialSchema = record({
   youngsModulus_GPa: numberIn({ from: 0.01, upTo: 1000 }),
   poissonsRatio: numberIn({ above: 0, below: 0.5 }),
+  yieldStrength_MPa: strength_MPa,
+  tensileStrength_MPa: strength_MPa,
+  enduranceLimit_MPa: strength_MPa,
 });
 
 export const shimRowSchema = record({
