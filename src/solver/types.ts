@@ -27,6 +27,24 @@ export interface ShimInput {
   readonly innerRadius_m?: number;
   /** Height of the rim over the shim's own hub plane when unloaded; > 0 is coned away from the piston. */
   readonly dish_m?: number;
+  /** Limits of its metal as far as they are known; see life/strength.ts for what is assumed otherwise. */
+  readonly strength?: Partial<Strength>;
+}
+
+/** What a metal bears [Pa]. */
+export interface Strength {
+  readonly yield_Pa: number;
+  readonly tensile_Pa: number;
+  /** Amplitude of reversed bending that the surface bears for ever. */
+  readonly endurance_Pa: number;
+}
+
+/** Share of its limits that a shim uses, the reciprocal of its reserve: 0 unloaded, 1 at the limit. */
+export interface ShimUse {
+  /** Of endless life, swinging between closed and open. */
+  readonly fatigue: number;
+  /** Of yield; above 1 the shim takes a set. */
+  readonly yield: number;
 }
 
 /** A coil spring that presses on the last shim along a circle. */
