@@ -9,6 +9,7 @@ import type {
   Project,
   ShimRow,
   StackFile,
+  StackSprings,
   ValveBody,
   ValvePlace,
   Valving,
@@ -19,6 +20,7 @@ import {
   cubicMetresFromMillilitres,
   kelvinFromCelsius,
   metresFromMillimetres as metres,
+  newtonsPerMetreFromNewtonsPerMillimetre as newtonsPerMetre,
   pascalsFromBars,
   pascalsFromGigapascals,
   squareMetresFromSquareMillimetres,
@@ -44,13 +46,13 @@ export const SPRING_STEEL: Readonly<Material> = { youngsModulus_GPa: 206, poisso
  * @throws InputError `stack.shim.count` when a count is not a whole number of at least 1.
  */
 export function stackFromFile(file: StackFile): StackInput {
-  const { clampDiameter_mm, shims, pressureZone, seat, backingPlate, material } = file;
+  const { clampDiameter_mm, shims, pressureZone, seat, material } = file;
   return {
     clampRadius_m: radius(clampDiameter_mm),
     shims: expandShims(shims, material),
     pressureZone: ring(pressureZone),
     ...(seat && { seat: { ...ring(seat), height_m: metres(seat.height_mm) } }),
-    ...(backingPlate && { backingPlate: { gap_m: metres(backingPlate.gap_mm) } }),
+    ...springsFrom(file),
   };
 }
 
@@ -111,15 +113,32 @@ function findBuild({ builds }: Project, buildId: string): Build {
 }
 
 function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): ValveInput {
+  const notches = valving.shims.at(0)?.notches;
   return {
     ports: portsFrom(ports),
+    ...(notches && { notches: { count: notches.count, width_m: metres(notches.width_mm) } }),
     stack: {
       clampRadius_m: radius(valving.clampDiameter_mm),
       shims: expandShims(valving.shims, valving.material),
       pressureZone: ring(pressureZone),
       seat: { ...ring(seat), height_m: metres(valving.seatHeight_mm) },
-      ...(valving.backingPlate && { backingPlate: { gap_m: metres(valving.backingPlate.gap_mm) } }),
+      ...springsFrom(valving),
     },
+  };
+}
+
+function springsFrom({ backingPlate: plate, coilSpring: coil, float }: StackSprings) {
+  const edge_mm = plate?.outerDiameter_mm;
+  const spring = (s: { rate_N_mm: number; preload_N: number }) => ({
+    rate_N_m: newtonsPerMetre(s.rate_N_mm),
+    preload_N: s.preload_N,
+  });
+  return {
+    ...(plate && {
+      backingPlate: { gap_m: metres(plate.gap_mm), ...(edge_mm !== undefined && { outerRadius_m: radius(edge_mm) }) },
+    }),
+    ...(coil && { coilSpring: { radius_m: radius(coil.diameter_mm), ...spring(coil) } }),
+    ...(float && { float: { travel_m: metres(float.travel_mm), ...spring(float) } }),
   };
 }
 
@@ -156,16 +175,23 @@ function lawFrom(viscosity: Fluid['viscosity']): WaltherLaw {
   return waltherLaw(at(40, U), at(100, viscosityAt100(U, viscosityIndex)));
 }
 
-function expandShims(rows: readonly ShimRow[], material: Material = SPRING_STEEL): ShimInput[] {
+function expandShims(rows: readonly ShimRow[], ofStack: Material = SPRING_STEEL): ShimInput[] {
   return rows.flatMap((row, index) => {
-    const shim: ShimInput = {
-      outerRadius_m: radius(row.outerDiameter_mm),
-      thickness_m: metres(row.thickness_mm),
-      youngsModulus_Pa: pascalsFromGigapascals(material.youngsModulus_GPa),
-      poissonsRatio: material.poissonsRatio,
-    };
+    const shim = shimFrom(row, ofStack);
     return Array.from({ length: wholeCount(row, index) }, () => shim);
   });
+}
+
+function shimFrom({ outerDiameter_mm, thickness_mm, ...row }: ShimRow, ofStack: Material): ShimInput {
+  const { youngsModulus_GPa, poissonsRatio } = row.material ?? ofStack;
+  return {
+    outerRadius_m: radius(outerDiameter_mm),
+    thickness_m: metres(thickness_mm),
+    youngsModulus_Pa: pascalsFromGigapascals(youngsModulus_GPa),
+    poissonsRatio,
+    ...(row.innerDiameter_mm !== undefined && { innerRadius_m: radius(row.innerDiameter_mm) }),
+    ...(row.dish_mm !== undefined && { dish_m: metres(row.dish_mm) }),
+  };
 }
 
 function wholeCount({ count = 1 }: ShimRow, index: number): number {

@@ -10,6 +10,7 @@ export const cubicMetresFromMillilitres = (volume_mL: number): number => volume_
 export const pascalsFromGigapascals = (pressure_GPa: number): number => pressure_GPa * 1e9;
 export const pascalsFromMegapascals = (pressure_MPa: number): number => pressure_MPa * 1e6;
 export const pascalsFromBars = (pressure_bar: number): number => pressure_bar * 1e5;
+export const newtonsPerMetreFromNewtonsPerMillimetre = (rate_N_mm: number): number => rate_N_mm * 1000;
 export const squareMetresPerSecondFromCentistokes = (viscosity_cSt: number): number => viscosity_cSt / 1e6;
 
 /** 0 °C on the kelvin scale, by definition of the degree Celsius [K]. */

@@ -1,8 +1,8 @@
 /** Refuses dampers that the equations cannot describe. Stacks are checked where they are solved. */
 import { InputError } from '../../units/fault.ts';
-import type { BleedInput, MonotubeInput, ValveInput } from './types.ts';
+import type { BleedInput, MonotubeInput, NotchesInput, ValveInput } from './types.ts';
 
-/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `damper.speed.not-finite`. */
+/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `valve.notches.*`, `damper.speed.not-finite`. */
 export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number[]): void {
   requirePositive('boreDiameter_m', damper.boreDiameter_m, 'm');
   requirePositive('rodDiameter_m', damper.rodDiameter_m, 'm');
@@ -22,7 +22,7 @@ export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number
   }
 }
 
-function checkValve(place: string, { ports, stack }: ValveInput): void {
+function checkValve(place: string, { ports, notches, stack }: ValveInput): void {
   requirePositive(`${place}.ports.count`, ports.count, '');
   requirePositive(`${place}.ports.area_m2`, ports.area_m2, 'm2');
   requirePositive(`${place}.ports.hydraulicDiameter_m`, ports.hydraulicDiameter_m, 'm');
@@ -31,6 +31,21 @@ function checkValve(place: string, { ports, stack }: ValveInput): void {
   if (face !== undefined && !(face > stack.seat.innerRadius_m)) {
     const wanted = `more than the inner radius of the seat, ${stack.seat.innerRadius_m}`;
     throw fault('valve.shim.below-seat', `${place}.stack.shims[0].outerRadius_m`, face, wanted, 'm');
+  }
+  if (notches && face !== undefined) checkNotches(`${place}.notches`, notches, face);
+}
+
+/** Notches that take more of the rim would change how the shim bends, which the plates do not know. */
+const NOTCHED_SHARE = 0.25;
+
+function checkNotches(path: string, { count, width_m }: NotchesInput, rim_m: number): void {
+  if (!(Number.isInteger(count) && count >= 1)) {
+    throw fault('valve.notches.count', `${path}.count`, count, 'a whole number of at least 1', '');
+  }
+  requirePositive(`${path}.width_m`, width_m, 'm');
+  const widest = (NOTCHED_SHARE * 2 * Math.PI * rim_m) / count;
+  if (width_m > widest * (1 + 1e-9)) {
+    throw fault('valve.notches.too-wide', `${path}.width_m`, width_m, `a quarter of the rim in all, ${widest}`, 'm');
   }
 }
 

@@ -16,8 +16,15 @@ export interface BleedInput {
   readonly length_m: number;
 }
 
+/** Notches in the rim of the face shim: slots over the whole seat land, as high as that shim is thick. */
+export interface NotchesInput {
+  readonly count: number;
+  readonly width_m: number;
+}
+
 export interface ValveInput {
   readonly ports: PortsInput;
+  readonly notches?: NotchesInput;
   readonly stack: StackInput & { readonly seat: NonNullable<StackInput['seat']> };
 }
 
@@ -82,7 +89,7 @@ export interface ForcePoint {
   readonly shimPressure_Pa: number;
   /** Opening of the working stack at its seat [m]. */
   readonly seatOpening_m: number;
-  /** Volume flow of each path [m3/s]; their sum is the displaced flow, or less where `airRelease` limits the drop. */
+  /** Volume flow of each path [m3/s], that of the ports with what the notches let through; their sum is the displaced flow, or less where `airRelease` limits the drop. */
   readonly flows: { readonly ports_m3_s: number; readonly bleed_m3_s: number };
   /** The lowest chamber would fall below the air-release pressure; the drop and the force are limited there. */
   readonly airRelease: boolean;

@@ -1,14 +1,14 @@
 /**
- * One flow direction of a piston valve: (ports, then shims) beside a bleed. With the stack's table the valve is explicit
- * in the pressure p across the shims:
- *   h = opening(p);  Q_s = curtain flow at (h, p);  dp = p + port loss(Q_s);  Q = Q_s + bleed flow(dp)
+ * One flow direction of a piston valve: (ports, then shims and their notches) beside a bleed. With the stack's table the
+ * valve is explicit in the pressure p across the shims:
+ *   h = opening(p);  Q_s = curtain flow at (h, p) + notch flow at p;  dp = p + port loss(Q_s);  Q = Q_s + bleed flow(dp)
  * All four rise with p, so a given Q or a given dp is one bracketed root.
  * Left out: ports that cover only part of the circumference, flow force on the shim, leakage past the piston band.
  *
  * symbol  unit  meaning
  * p       Pa    pressure across the shims of the working stack
  * h       m     opening at the seat
- * Q_s     m3/s  flow through ports and shims; Q with the bleed
+ * Q_s     m3/s  flow through ports, then shims and notches; Q with the bleed
  * dp      Pa    drop over the whole valve
  */
 import type { FluidState, StackTable, ValveInput } from '../damper/types.ts';
@@ -17,6 +17,7 @@ import { valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
 import { curtain } from '../restriction/curtain.ts';
 import { drilledHole } from '../restriction/drilled-hole.ts';
+import { notchPath } from '../restriction/notches.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { ConvergedLift, FailureStatus, Theory } from '../types.ts';
 import { type OpeningTable, openingTable } from './opening-table.ts';
@@ -75,8 +76,10 @@ function valveState({ valve, bleed, fluid, coefficients }: ValveSetting): (p: nu
     outerRadius_m: Math.min(seat.outerRadius_m, shims[0].outerRadius_m),
   };
   const ports = drilledHole(valve.ports, fluid, coefficients);
+  const notches = notchPath(valve.notches, shims[0].thickness_m, land, fluid, coefficients);
   return (p, h) => {
-    const shims_m3_s = valueOrNaN(curtain({ ...land, gap_m: h }, fluid, coefficients.jetDischarge).flow(p));
+    const opening = curtain({ ...land, gap_m: h }, fluid, coefficients.jetDischarge);
+    const shims_m3_s = valueOrNaN(opening.flow(p)) + valueOrNaN(notches.flow(p));
     const drop_Pa = p + valueOrNaN(ports.drop(shims_m3_s));
     const flows = { ports_m3_s: shims_m3_s, bleed_m3_s: valueOrNaN(bleed.flow(drop_Pa)) };
     return { status: 'converged', drop_Pa, shimPressure_Pa: p, seatOpening_m: h, flows };

@@ -143,8 +143,9 @@ function openingCurve(points: readonly ConvergedLift[], cracking: number): Inter
 
 const between = (low: number, high: number): number => (low > 0 ? Math.sqrt(low * high) : high / 2);
 
-function isExcessive({ shims, clampRadius_m }: StackInput, { faceEdgeLift_m }: ConvergedLift): boolean {
-  return faceEdgeLift_m > LARGEST_LIFT_RATIO * (shims[0].outerRadius_m - clampRadius_m);
+/** A hub that rises on its float takes the face shim along without bending it. */
+function isExcessive({ shims, clampRadius_m }: StackInput, { faceEdgeLift_m, hubRise_m }: ConvergedLift): boolean {
+  return faceEdgeLift_m - hubRise_m > LARGEST_LIFT_RATIO * (shims[0].outerRadius_m - clampRadius_m);
 }
 
 function endOf(stack: StackInput, { points, failures }: StackSamples, enough: (p: ConvergedLift) => boolean): TableEnd {

@@ -92,6 +92,45 @@ describe('stackFromFile', () => {
     expect(stack.shims[0]).toMatchObject({ youngsModulus_Pa: 190e9, poissonsRatio: 0.28 });
   });
 
+  it('carries bores, dishes and materials of single shims over, spring steel where none is named', () => {
+    const material = { youngsModulus_GPa: 110, poissonsRatio: 0.34 };
+    const [ring, coned, plain] = stackFromFile({
+      ...STACK_FILE,
+      shims: [
+        { outerDiameter_mm: 30, thickness_mm: 0.2, innerDiameter_mm: 22 },
+        { outerDiameter_mm: 28, thickness_mm: 0.15, dish_mm: -0.05, material },
+        { outerDiameter_mm: 26, thickness_mm: 0.15 },
+      ],
+    }).shims;
+    const steel = { youngsModulus_Pa: 206e9, poissonsRatio: 0.3 };
+    expect(ring).toEqual({ outerRadius_m: 0.015, thickness_m: 0.0002, innerRadius_m: 0.011, ...steel });
+    const bronze = { youngsModulus_Pa: 110e9, poissonsRatio: 0.34 };
+    expect(coned).toEqual({ outerRadius_m: 0.014, thickness_m: 0.00015, dish_m: -0.00005, ...bronze });
+    expect(plain).toEqual({ outerRadius_m: 0.013, thickness_m: 0.00015, ...steel });
+  });
+
+  it('takes the material of a shim before that of its stack', () => {
+    const ofStack = { youngsModulus_GPa: 190, poissonsRatio: 0.28 };
+    const material = { youngsModulus_GPa: 110, poissonsRatio: 0.34 };
+    const [first, ...rest] = STACK_FILE.shims;
+    const { shims } = stackFromFile({ ...STACK_FILE, material: ofStack, shims: [{ ...first, material }, ...rest] });
+    expect(shims.map(({ youngsModulus_Pa }) => youngsModulus_Pa)).toEqual([110e9, 110e9, 110e9, 190e9]);
+  });
+
+  it('carries backing plate, coil spring and float over in SI', () => {
+    const spring = { rate_N_mm: 20, preload_N: 5 };
+    const stack = stackFromFile({
+      ...STACK_FILE,
+      backingPlate: { gap_mm: 0.4, outerDiameter_mm: 20 },
+      coilSpring: { diameter_mm: 14, ...spring },
+      float: { travel_mm: 0.5, ...spring },
+    });
+    expect(stack.backingPlate).toEqual({ gap_m: 0.0004, outerRadius_m: 0.01 });
+    expect(stack.coilSpring).toEqual({ radius_m: 0.007, rate_N_m: 20_000, preload_N: 5 });
+    expect(stack.float).toEqual({ travel_m: 0.0005, rate_N_m: 20_000, preload_N: 5 });
+    for (const key of ['coilSpring', 'float']) expect(stackFromFile(STACK_FILE)).not.toHaveProperty(key);
+  });
+
   it.each([0, 1.5, -1, Number.NaN])('refuses a count of %d', (count) => {
     const shims = [{ outerDiameter_mm: 30, thickness_mm: 0.15, count }];
     expect(() => stackFromFile({ ...STACK_FILE, shims })).toThrow(withCode('stack.shim.count'));
@@ -106,6 +145,22 @@ describe('damperFromProject', () => {
     expect(damper.compression.stack).toMatchObject({ clampRadius_m: 0.006, seat: { height_m: 0.00005 } });
     expect(damper.rebound.stack.backingPlate).toEqual({ gap_m: 0.0012 });
     expect(damper.compression.ports.area_m2).toBeCloseTo(Math.PI * 6.25e-6, 15);
+  });
+
+  it('carries the springs of a build and the notches of its face shim over', () => {
+    const [face, ...rest] = VALVING.shims;
+    const valving = {
+      ...VALVING,
+      shims: [{ ...face, count: 1, notches: { count: 4, width_mm: 2 } }, face, ...rest],
+      float: { travel_mm: 0.5, rate_N_mm: 20, preload_N: 5 },
+    };
+    const [build] = PROJECT.builds;
+    const valves = { ...build.valves, pistonCompression: valving };
+    const { compression, rebound } = damperFromProject({ ...PROJECT, builds: [{ ...build, valves }] }, 'stock');
+    expect(compression.notches).toEqual({ count: 4, width_m: 0.002 });
+    expect(compression.stack.float).toEqual({ travel_m: 0.0005, rate_N_m: 20_000, preload_N: 5 });
+    expect(rebound).not.toHaveProperty('notches');
+    expect(rebound.stack).not.toHaveProperty('float');
   });
 
   it('takes a port known by its area as round', () => {

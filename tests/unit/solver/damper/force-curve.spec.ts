@@ -128,6 +128,15 @@ describe('forceCurve', () => {
       expect(seatOpening_m).toBeCloseTo(openings[i], 9);
   });
 
+  const notched = (count: number, width_m: number) => ({ ...MONOTUBE.compression, notches: { count, width_m } });
+
+  it('pushes back less where the face shim has notches, in the direction of that valve alone', () => {
+    const plain = curve([-0.1, 0.1]).points as ForcePoint[];
+    const points = curve([-0.1, 0.1], { compression: notched(4, 2e-3) }).points as ForcePoint[];
+    expect(points[0].dampingForce_N).toBe(plain[0].dampingForce_N);
+    expect(points[1].dampingForce_N).toBeLessThan(0.95 * plain[1].dampingForce_N);
+  });
+
   it('reports progress and stops when asked', () => {
     const seen: [number, number][] = [];
     forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
@@ -160,6 +169,10 @@ describe('forceCurve', () => {
       { compression: { ...MONOTUBE.compression, stack: small } },
       0.1,
     ],
+    ['valve.notches.count', 'compression.notches.count', { compression: notched(0, 1e-3) }, 0.1],
+    ['damper.not-positive', 'compression.notches.width_m', { compression: notched(2, 0) }, 0.1],
+    // A quarter of the rim of 30 mm is 23.562 mm, two notches may have 11.781 mm each.
+    ['valve.notches.too-wide', 'rebound.notches.width_m', { rebound: notched(2, 11.79e-3) }, 0.1],
     ['damper.speed.not-finite', 'speeds_m_s[0]', {}, Number.NaN],
   ])('refuses with %s at %s', (code, path, damper, speed) => {
     expect(() => curve([speed], damper)).toThrow(

@@ -52,6 +52,45 @@ describe('explicitValve', () => {
     expect(point.drop_Pa / (bleed.drop(1e-4) as { value: number }).value).toBeCloseTo(1, 9);
   });
 
+  it('is its notches behind its ports when a notched stack cannot open', () => {
+    const notches = { count: 3, width_m: 1.5e-3 };
+    const rigid = { crackingPressure_Pa: 1e12 };
+    const notched = { valve: { ...valve, notches }, bleed: closedPath };
+    const Q = 3e-5;
+    const point = solvedAt(Q, notched, rigid, Q);
+    // Slots of 1.5 x 0.15 mm over a land from 13.8 to 14.2 mm; their hydraulic diameter is 4 A / perimeter.
+    const slots = { count: 3, area_m2: 0.225e-6, hydraulicDiameter_m: 0.9e-6 / 3.3e-3, length_m: 0.4e-3 };
+    const slot = drilledHole(slots, fluid, DEFAULT_COEFFICIENTS).drop(Q) as { value: number };
+    const ports = drilledHole(valve.ports, fluid, DEFAULT_COEFFICIENTS).drop(Q) as { value: number };
+    expect(point.seatOpening_m).toBe(0);
+    expect(point.shimPressure_Pa / slot.value).toBeCloseTo(1, 9);
+    expect(point.drop_Pa / (slot.value + ports.value)).toBeCloseTo(1, 9);
+    expect(point.flows.ports_m3_s / Q).toBeCloseTo(1, 9);
+  });
+
+  it('adds what its notches pass at the pressure across the shims to what passes under them', () => {
+    const notches = { count: 2, width_m: 2e-3 };
+    const slots = { count: 2, area_m2: 0.3e-6, hydraulicDiameter_m: 1.2e-6 / 4.3e-3, length_m: 0.4e-3 };
+    // Source: own arithmetic, the worked point above: 2.548868e-4 m3/s pass under the shims at 0.4 MPa across them.
+    const through = drilledHole(slots, fluid, DEFAULT_COEFFICIENTS).flow(4e5) as { value: number };
+    const wanted = 2.548868410331577e-4 + through.value;
+    const point = solvedAt(wanted, { valve: { ...valve, notches }, bleed: closedPath });
+    expect(point.shimPressure_Pa / 4e5).toBeCloseTo(1, 4);
+    expect(point.seatOpening_m).toBeCloseTo(0.15e-3, 8);
+  });
+
+  it('needs less pressure the more notches it has, at every flow', () => {
+    const dropWith = (count: number, flow: number) => {
+      const notched = count === 0 ? valve : { ...valve, notches: { count, width_m: 1e-3 } };
+      return solvedAt(flow, { valve: notched, bleed: closedPath }).drop_Pa;
+    };
+    for (const flow of [1e-6, 1e-5, 1e-4, 5e-4]) {
+      const drops = [0, 1, 2, 6].map((count) => dropWith(count, flow));
+      expect(drops).toEqual([...drops].sort((a, b) => b - a));
+      expect(new Set(drops).size).toBe(4);
+    }
+  });
+
   it('is limited by its ports when the shims open wide', () => {
     const wide = solvedAt(1e-3, { bleed: closedPath }, { compliance_m_Pa: 1e-5, crackingPressure_Pa: 0 });
     const ports = drilledHole(valve.ports, fluid, DEFAULT_COEFFICIENTS).drop(1e-3) as { value: number };

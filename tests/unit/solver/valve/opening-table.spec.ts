@@ -110,21 +110,25 @@ describe('openingTable', () => {
     expect(end.status).toBe('not-converged');
   });
 
-  it('ends where the face shim bends beyond what a thin plate can', () => {
-    const huge: ConvergedLift[] = [];
+  /** Lifts by 5 nm/Pa, of which the hub rises by a share. */
+  const liftingTable = (shareOfHub: number) => {
     const solve = linearStack(PRELOADED);
-    const lifting = (stack: typeof LINEAR_STACK_INPUT, pressures: readonly number[]) => {
+    const lifting = (stack: StackInput, pressures: readonly number[]) => {
       const { theory, points } = solve(stack, pressures);
-      const lifted = points.map((point) => ({ ...(point as ConvergedLift), faceEdgeLift_m: 5e-9 * point.pressure_Pa }));
-      huge.push(...lifted);
-      return { theory, points: lifted };
+      const lift = (p: number) => ({ faceEdgeLift_m: 5e-9 * p, hubRise_m: shareOfHub * 5e-9 * p });
+      return { theory, points: points.map((point) => ({ ...(point as ConvergedLift), ...lift(point.pressure_Pa) })) };
     };
-    const { end, table } = openingTable(
-      (stack, pressures) => lifting(stack as typeof LINEAR_STACK_INPUT, pressures),
-      LINEAR_STACK_INPUT,
-      'small-deflection',
-      () => false,
-    );
+    return openingTable(lifting, LINEAR_STACK_INPUT, 'small-deflection', () => false);
+  };
+
+  it('goes on where the face shim rises with its floating hub and does not bend', () => {
+    const { end, table } = liftingTable(1);
+    expect(end).toMatchObject({ reason: expect.stringContaining('does not pass') });
+    expect(table.pressure_Pa.at(-1)).toBe(3e7);
+  });
+
+  it('ends where the face shim bends beyond what a thin plate can', () => {
+    const { end, table } = liftingTable(0);
     expect(end).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('free width') });
     expect(table.pressure_Pa.at(-1)).toBeLessThan(3e6);
   });
