@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { EigenvalueDecomposition, Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { factorBandedLdl, solveBandedLdl } from '../../../../src/solver/linalg/banded-ldl.ts';
 
@@ -90,6 +91,41 @@ describe('banded L D Lᵀ', () => {
     expect(factorBandedLdl(bandOf(singular, 1), 3, 1).status).toBe('singular');
     expect(factorBandedLdl(Float64Array.of(Number.NaN), 1, 0).status).toBe('singular');
     expect(factorBandedLdl(Float64Array.of(0), 1, 0).status).toBe('singular');
+  });
+
+  it('gives the x that ml-matrix finds by LU', () => {
+    fc.assert(
+      fc.property(matrices, ({ n, b, full, rhs }) => {
+        const band = bandOf(full, b);
+        factorBandedLdl(band, n, b);
+        const x = Float64Array.from(rhs);
+        solveBandedLdl(band, n, b, x);
+        const wanted = solve(new Matrix(full), Matrix.columnVector(rhs)).to1DArray();
+        wanted.forEach((value, i) => {
+          expect(x[i]).toBeCloseTo(value, 8);
+        });
+      }),
+    );
+  });
+
+  it('has as many negative pivots as ml-matrix finds negative eigenvalues', () => {
+    let indefinite = 0;
+    fc.assert(
+      fc.property(
+        matrices,
+        fc.integer({ min: 0, max: 100 }).map((cents) => cents / 50),
+        ({ n, b, full }, shift) => {
+          const shifted = full.map((row, i) => row.map((v, j) => (i === j ? v - shift : v)));
+          const { realEigenvalues } = new EigenvalueDecomposition(new Matrix(shifted), { assumeSymmetric: true });
+          fc.pre(Math.min(...realEigenvalues.map(Math.abs)) > 1e-6);
+          const { status, negativePivots } = factorBandedLdl(bandOf(shifted, b), n, b);
+          fc.pre(status === 'factored');
+          expect(negativePivots).toBe(realEigenvalues.filter((value) => value < 0).length);
+          if (negativePivots > 0) indefinite++;
+        },
+      ),
+    );
+    expect(indefinite).toBeGreaterThan(30);
   });
 
   it('does not mind rows of very different units', () => {
