@@ -23,6 +23,7 @@ import {
   newtonsPerMetreFromNewtonsPerMillimetre as newtonsPerMetre,
   pascalsFromBars,
   pascalsFromGigapascals,
+  pascalsFromMegapascals,
   squareMetresFromSquareMillimetres,
 } from '../units/si.ts';
 import { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
@@ -33,7 +34,7 @@ import { oilAt } from './fluid/oil.ts';
 import { viscosityAt100 } from './fluid/viscosity-index.ts';
 import { type WaltherLaw, waltherLaw } from './fluid/walther.ts';
 import { roundDiameter, roundHoles } from './restriction/round-holes.ts';
-import type { ShimInput, SolveHooks, StackInput } from './types.ts';
+import type { ShimInput, SolveHooks, StackInput, Strength } from './types.ts';
 
 /**
  * Spring steel strip where a document names no material: E = 206 GPa, nu = 0.3, the values of DIN 2093 / EN 16984
@@ -183,7 +184,8 @@ function expandShims(rows: readonly ShimRow[], ofStack: Material = SPRING_STEEL)
 }
 
 function shimFrom({ outerDiameter_mm, thickness_mm, ...row }: ShimRow, ofStack: Material): ShimInput {
-  const { youngsModulus_GPa, poissonsRatio } = row.material ?? ofStack;
+  const { youngsModulus_GPa, poissonsRatio, ...limits } = row.material ?? ofStack;
+  const strength = strengthFrom(limits);
   return {
     outerRadius_m: radius(outerDiameter_mm),
     thickness_m: metres(thickness_mm),
@@ -191,6 +193,16 @@ function shimFrom({ outerDiameter_mm, thickness_mm, ...row }: ShimRow, ofStack: 
     poissonsRatio,
     ...(row.innerDiameter_mm !== undefined && { innerRadius_m: radius(row.innerDiameter_mm) }),
     ...(row.dish_mm !== undefined && { dish_m: metres(row.dish_mm) }),
+    ...(Object.keys(strength).length > 0 && { strength }),
+  };
+}
+
+function strengthFrom(material: Partial<Material>): Partial<Strength> {
+  const { yieldStrength_MPa: Sy, tensileStrength_MPa: Su, enduranceLimit_MPa: Se } = material;
+  return {
+    ...(Sy !== undefined && { yield_Pa: pascalsFromMegapascals(Sy) }),
+    ...(Su !== undefined && { tensile_Pa: pascalsFromMegapascals(Su) }),
+    ...(Se !== undefined && { endurance_Pa: pascalsFromMegapascals(Se) }),
   };
 }
 

@@ -10,6 +10,9 @@ export {
   SPRING_STEEL,
   stackFromFile,
 } from './from-model.ts';
+export { shimUses } from './life/shim-use.ts';
+export { usesAt } from './life/stack-life.ts';
+export { STRENGTH_TABLE, type StrengthEntry, strengthOf } from './life/strength.ts';
 export {
   COEFFICIENT_TABLE,
   type CoefficientEntry,

@@ -7,20 +7,20 @@
  * d       m     diameter of a bleed hole
  */
 import { InputError } from '../../units/fault.ts';
+import { usesAt, worstOf } from '../life/stack-life.ts';
 import { closedPath } from '../restriction/closed.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { drilledHole } from '../restriction/drilled-hole.ts';
 import { roundHoles } from '../restriction/round-holes.ts';
 import type { FluidState, Restriction } from '../restriction/types.ts';
-import { createLiftSession, type LiftSession } from '../stack/lift-session.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { SolveHooks, StackInput, Theory } from '../types.ts';
 import { type ExplicitValve, explicitValve } from '../valve/explicit-valve.ts';
+import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
-import { findWavesOnset } from '../valve/waves-onset.ts';
 import { checkMonotube } from './check-monotube.ts';
 import { monotubeAreas, monotubePoint } from './monotube.ts';
-import type { BleedInput, ForceCurve, MonotubeInput, StackTable } from './types.ts';
+import type { BleedInput, FailedForce, ForceCurve, ForcePoint, MonotubeInput, StackTable } from './types.ts';
 
 export interface ForceCurveOptions {
   readonly theory: Theory;
@@ -43,22 +43,28 @@ export function forceCurve(
   hooks: SolveHooks = {},
 ): ForceCurve {
   const { theory } = options;
-  const sessions = new Map<StackInput, LiftSession>();
+  const stacks = new Map<StackInput, FollowedStack>();
   const lift: LiftSolver = (stack, pressures_Pa) => {
     stopIfAsked(hooks);
-    const session = sessions.get(stack) ?? createLiftSession(stack, { theory, landPressure: 'falling' });
-    sessions.set(stack, session);
-    return { theory, points: pressures_Pa.map((p) => session.at(p)) };
+    const followed = stacks.get(stack) ?? followStack(stack, theory);
+    stacks.set(stack, followed);
+    return { theory, points: pressures_Pa.map(followed.at) };
   };
   const curve = forceCurveWith(lift, damper, speeds_m_s, options, hooks);
-  const withOnset = (place: 'compression' | 'rebound'): StackTable => {
-    const table = curve.stacks[place];
-    const session = sessions.get(damper[place].stack);
-    if (theory === 'small-deflection' || !session) return table;
+  const judged = (place: 'compression' | 'rebound'): StackTable => {
     stopIfAsked(hooks);
-    return { ...table, waves: findWavesOnset(table.pressure_Pa, session.wavinessAt) };
+    return stacks.get(damper[place].stack)?.judge(curve.stacks[place]) ?? curve.stacks[place];
   };
-  return { ...curve, stacks: { compression: withOnset('compression'), rebound: withOnset('rebound') } };
+  const tables = { compression: judged('compression'), rebound: judged('rebound') };
+  return { ...curve, points: curve.points.map((point) => withLife(point, tables)), stacks: tables };
+}
+
+/** The working stack is that of the direction of motion; at rest both are closed, and that of compression stands for them. */
+function withLife(point: ForcePoint | FailedForce, tables: ForceCurve['stacks']): ForcePoint | FailedForce {
+  if (point.status !== 'converged') return point;
+  const { life, pressure_Pa } = point.shaftSpeed_m_s < 0 ? tables.rebound : tables.compression;
+  const worst = life && worstOf(usesAt(life, pressure_Pa, point.shimPressure_Pa));
+  return worst ? { ...point, life: worst } : point;
 }
 
 /** As `forceCurve`, with the solver of the stacks given. */

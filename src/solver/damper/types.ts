@@ -1,5 +1,5 @@
 /** Plain SI records of a whole damper and of its force curve. Shaft speed and force are positive in compression. */
-import type { ConvergedLift, FailedLift, FailureStatus, StackInput, StackShape, Theory } from '../types.ts';
+import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, StackInput, StackShape, Theory } from '../types.ts';
 
 export interface PortsInput {
   readonly count: number;
@@ -61,6 +61,30 @@ export interface StackTable {
   readonly failures: readonly FailedLift[];
   /** Where the stack begins to ruffle; large deflection only. Beyond it the model is out of its proven range. */
   readonly waves?: WavesOnset;
+  /** What each shim bears of swinging between closed and the pressures of the table. */
+  readonly life?: StackLife;
+}
+
+export interface StackLife {
+  /** Per single shim one use a pressure of the table; null for a shim whose strength is not known. */
+  readonly shims: readonly (readonly ShimUse[] | null)[];
+}
+
+export interface WorstShim {
+  /** Share of the limit that is used, the reciprocal of the reserve [-]. */
+  readonly use: number;
+  /** Its place in the stack, 0 next to the piston. */
+  readonly shim: number;
+}
+
+/** The shims of the working stack that have the least reserve. */
+export interface PointLife {
+  readonly fatigue: WorstShim;
+  readonly yield: WorstShim;
+  /** A shim yields somewhere: it will not come back flat. */
+  readonly takesSet: boolean;
+  /** Shims left out of it, since the strength of their metal is not known. */
+  readonly unknownShims: number;
 }
 
 /** `none`: stable in the whole table. `unknown`: the stability of a state could not be settled. */
@@ -95,6 +119,8 @@ export interface ForcePoint {
   readonly airRelease: boolean;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;
+  /** Absent when the strength of no shim is known. */
+  readonly life?: PointLife;
 }
 
 export interface FailedForce {

@@ -109,6 +109,16 @@ describe('stackFromFile', () => {
     expect(plain).toEqual({ outerRadius_m: 0.013, thickness_m: 0.00015, ...steel });
   });
 
+  it('carries the limits of a material over as far as they are given', () => {
+    const steel = { youngsModulus_GPa: 206, poissonsRatio: 0.3 };
+    const material = { ...steel, yieldStrength_MPa: 1300, tensileStrength_MPa: 1500, enduranceLimit_MPa: 600 };
+    const [first, ...rest] = STACK_FILE.shims;
+    const ofStack = { ...steel, tensileStrength_MPa: 1700 };
+    const { shims } = stackFromFile({ ...STACK_FILE, material: ofStack, shims: [{ ...first, material }, ...rest] });
+    expect(shims[0].strength).toEqual({ yield_Pa: 1.3e9, tensile_Pa: 1.5e9, endurance_Pa: 6e8 });
+    expect(shims.at(-1)?.strength).toEqual({ tensile_Pa: 1.7e9 });
+  });
+
   it('takes the material of a shim before that of its stack', () => {
     const ofStack = { youngsModulus_GPa: 190, poissonsRatio: 0.28 };
     const material = { youngsModulus_GPa: 110, poissonsRatio: 0.34 };
