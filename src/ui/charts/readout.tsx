@@ -71,7 +71,7 @@ function Head({ readings, way }: { readings: readonly Reading[]; way: Direction 
       <tr>
         <th scope="col">{way === 1 ? text.place.pistonCompression : text.place.pistonRebound}</th>
         {readings.map(({ build }) => (
-          <th key={build.id} scope="col" class="number-col">
+          <th key={build.id} scope="col" class="number-col" title={build.name}>
             <LineSample {...lineOf(build.id)} />
             <span>{build.name}</span>
           </th>

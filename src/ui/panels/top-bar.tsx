@@ -96,7 +96,7 @@ export function TopBar(): JSX.Element {
     <header class="bar">
       <h1 class="mark">
         <Mark />
-        {text.appName}
+        <span>{text.appName}</span>
       </h1>
       <ProjectName />
       <Status />

@@ -6,6 +6,7 @@ import { tell } from '../app/notices.ts';
 import { project } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { download } from './download.ts';
+import { findLeft, forgetLeft, leave } from './leaving.ts';
 import { openSaves, readNewest, type SavesDb, writeSave } from './saves.ts';
 
 export const savingState = signal<'saved' | 'saving' | 'failed'>('saved');
@@ -14,7 +15,8 @@ export const savingState = signal<'saved' | 'saving' | 'failed'>('saved');
 const QUIET_MS = 250;
 
 let db: SavesDb | undefined;
-let waiting: Project | undefined;
+/** Stays until it is known to be among the saves. */
+let unsaved: Project | undefined;
 let timer: ReturnType<typeof setTimeout> | undefined;
 
 function storageFailed(): void {
@@ -26,6 +28,7 @@ function storageFailed(): void {
 export async function readKept(): Promise<Project | undefined> {
   try {
     db = await openSaves();
+    await takeUpLeft(db);
     const { document, unreadable } = await readNewest(db, (saved) => {
       const decoded = decodeProject(saved);
       return decoded.ok ? decoded.document : undefined;
@@ -38,6 +41,13 @@ export async function readKept(): Promise<Project | undefined> {
   }
 }
 
+async function takeUpLeft(saves: SavesDb): Promise<void> {
+  for (const { projectText, forget } of findLeft()) {
+    await writeSave(saves, projectText);
+    forget();
+  }
+}
+
 function tellUnreadable(saved: string, hasOlder: boolean): void {
   tell(hasOlder ? text.notices.keptAsideOlder : text.notices.keptAside, {
     tone: 'problem',
@@ -46,13 +56,17 @@ function tellUnreadable(saved: string, hasOlder: boolean): void {
 }
 
 /** Writes the newest; writes that overlap are done by the browser in the order they began. */
-function flush(): void {
+function flush(isLeaving = false): void {
   clearTimeout(timer);
-  const next = waiting;
-  waiting = undefined;
+  const next = unsaved;
   if (!next || !db) return;
-  writeSave(db, encodeProject(next)).then(() => {
-    if (!waiting) savingState.value = 'saved';
+  const projectText = encodeProject(next);
+  if (isLeaving) leave(projectText);
+  writeSave(db, projectText).then(() => {
+    if (unsaved !== next) return;
+    unsaved = undefined;
+    forgetLeft();
+    savingState.value = 'saved';
   }, storageFailed);
 }
 
@@ -64,11 +78,11 @@ export function startAutosave(alreadyKept: Project | undefined): void {
     const now = project.value;
     if (now === kept) return;
     kept = now;
-    waiting = now;
+    unsaved = now;
     savingState.value = 'saving';
     clearTimeout(timer);
     timer = setTimeout(flush, QUIET_MS);
   });
-  document.addEventListener('visibilitychange', () => document.hidden && flush());
-  window.addEventListener('pagehide', flush);
+  document.addEventListener('visibilitychange', () => document.hidden && flush(true));
+  window.addEventListener('pagehide', () => flush(true));
 }

@@ -20,7 +20,7 @@ export const text = {
     redo: (what?: string) => (what ? `Redo: ${what}` : 'Nothing to redo'),
     units: 'Units',
     family: { metric: 'mm', imperial: 'in' },
-    familyLong: { metric: 'Metric units', imperial: 'Imperial units' },
+    familyLong: { metric: 'mm: metric units', imperial: 'in: imperial units' },
     theme: { light: 'Light', dark: 'Dark', system: 'System' },
     themeNow: (theme: string) => `Colours: ${theme}. Press to change`,
     projectName: 'Project name',
