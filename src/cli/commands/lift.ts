@@ -33,11 +33,13 @@ interface Row {
   readonly shimEdgeLift_mm: readonly number[] | null;
   readonly shimStress_MPa: readonly number[] | null;
   readonly shimClampStress_MPa: readonly number[] | null;
+  /** Rise of the hub; only for a stack with a float. */
+  readonly hubRise_mm?: number | null;
   /** Only where the solver tested the state for it. */
   readonly waviness?: Waviness;
 }
 
-function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
+function numbersOf(point: ConvergedLift, floats: boolean): Omit<Row, 'pressure_MPa' | 'status'> {
   return {
     faceEdgeLift_mm: mm(point.faceEdgeLift_m),
     zoneEdgeLift_mm: mm(point.zoneEdgeLift_m),
@@ -45,6 +47,7 @@ function numbersOf(point: ConvergedLift): Omit<Row, 'pressure_MPa' | 'status'> {
     shimEdgeLift_mm: point.shimEdgeLift_m.map(mm),
     shimStress_MPa: point.shimStress_Pa.map(MPa),
     shimClampStress_MPa: point.shimClampStress_Pa.map(MPa),
+    ...(floats && { hubRise_mm: mm(point.hubRise_m) }),
     ...(point.waviness && { waviness: point.waviness }),
   };
 }
@@ -58,43 +61,52 @@ const NO_NUMBERS: ReturnType<typeof numbersOf> = {
   shimClampStress_MPa: null,
 };
 
-/** @param pressure_MPa as it was asked for, so that the echo is exact */
-export function liftRow(point: LiftPoint, pressure_MPa: number): Row {
+/**
+ * @param pressure_MPa as it was asked for, so that the echo is exact
+ * @param floats whether the stack has a float
+ */
+export function liftRow(point: LiftPoint, pressure_MPa: number, floats = false): Row {
   const head = { pressure_MPa, status: point.status };
-  return point.status === 'converged' ? { ...head, ...numbersOf(point) } : { ...head, ...NO_NUMBERS };
+  if (point.status === 'converged') return { ...head, ...numbersOf(point, floats) };
+  return { ...head, ...NO_NUMBERS, ...(floats && { hubRise_mm: null }) };
+}
+
+/** Columns that only some results have: the rise of a float, the waviness where it was tested. */
+function moreColumns(rows: readonly Row[]) {
+  const floats = rows.some((row) => row.hubRise_mm !== undefined);
+  const tested = rows.some((row) => row.waviness);
+  const keys = [...(floats ? ['hubRise_mm'] : []), ...(tested ? ['waviness.margin', 'waviness.waves'] : [])];
+  const headings = [...(floats ? ['hub rise mm'] : []), ...(tested ? ['wave margin', 'waves'] : [])];
+  const cells = ({ hubRise_mm, waviness }: Row): Cell[] => [
+    ...(floats ? [hubRise_mm ?? null] : []),
+    ...(tested ? [waviness?.margin ?? null, waviness?.waves ?? null] : []),
+  ];
+  return { keys, headings, cells };
 }
 
 function asText(rows: readonly Row[]): string {
   const header = ['pressure MPa', 'status', 'face edge mm', 'zone edge mm', 'seat opening mm', 'stress MPa', 'in shim'];
-  const tested = rows.some((row) => row.waviness);
+  const more = moreColumns(rows);
   const cells = rows.map((row): Cell[] => {
     const stress = row.shimStress_MPa && Math.max(...row.shimStress_MPa);
     const shim = stress === null ? null : (row.shimStress_MPa?.indexOf(stress) ?? 0) + 1;
-    const { pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm } = row;
-    const numbers = [pressure_MPa, status, faceEdgeLift_mm, zoneEdgeLift_mm, seatOpening_mm, stress, shim];
-    return tested ? [...numbers, ...wavinessCells(row)] : numbers;
+    return [...NUMBERS.map((key) => row[key]), stress, shim, ...more.cells(row)];
   });
-  return textTable(tested ? [...header, 'wave margin', 'waves'] : header, cells);
+  return textTable([...header, ...more.headings], cells);
 }
-
-const wavinessCells = ({ waviness }: Row): Cell[] => [waviness?.margin ?? null, waviness?.waves ?? null];
 
 const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
 const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
 
-/** Lists become one column a shim: `shimStress_MPa[0]`; the waviness two columns, where it was tested. */
+/** Lists become one column a shim: `shimStress_MPa[0]`. */
 function asCsv(rows: readonly Row[], shimCount: number): string {
   const shims = Array.from({ length: shimCount }, (_, index) => index);
-  const tested = rows.some((row) => row.waviness);
-  const header = [
-    ...NUMBERS,
-    ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)),
-    ...(tested ? ['waviness.margin', 'waviness.waves'] : []),
-  ];
+  const more = moreColumns(rows);
+  const header = [...NUMBERS, ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)), ...more.keys];
   const cells = rows.map((row) => [
     ...NUMBERS.map((key) => row[key]),
     ...LISTS.flatMap((list) => shims.map((shim) => row[list]?.[shim] ?? null)),
-    ...(tested ? wavinessCells(row) : []),
+    ...more.cells(row),
   ]);
   return csv(header, cells);
 }
@@ -106,7 +118,7 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
   const stack = stackFromFile(await readDocument(file, decodeStackFile));
   const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
   const { theory, points } = solveLift(stack, pressures_Pa, { theory: theoryOf(values), waviness: true });
-  const rows = points.map((point, index) => liftRow(point, pressures_MPa[index]));
+  const rows = points.map((point, index) => liftRow(point, pressures_MPa[index], stack.float !== undefined));
   return {
     exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
     result: render(rows, theory, stack.shims.length, values),
