@@ -3,12 +3,7 @@ import fc from 'fast-check';
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { createContactProblem, solveContact } from '../../../../src/solver/contact/complementarity.ts';
-import {
-  type Compliance,
-  columnOf,
-  createCompliance,
-  forgetColumns,
-} from '../../../../src/solver/contact/compliance.ts';
+import { type Compliance, createCompliance } from '../../../../src/solver/contact/compliance.ts';
 import { type ContactPairs, RIGID } from '../../../../src/solver/contact/contact-pairs.ts';
 import { unitPlate } from '../plate/plates.ts';
 
