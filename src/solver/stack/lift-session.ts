@@ -12,7 +12,8 @@
  * is reached in halved steps.
  */
 import type { FailedLift, FailureStatus, LiftOptions, LiftPoint, StackInput } from '../types.ts';
-import { type Equilibrium, equilibrate, RESIDUAL_TOLERANCE } from './equilibrate.ts';
+import { type Equilibrium, RESIDUAL_TOLERANCE } from './equilibrate.ts';
+import { followPath, restoreState, type SavedState, saveState } from './follow-path.ts';
 import { readLift } from './read-lift.ts';
 import { readStress } from './read-stress.ts';
 import { settleHub } from './settle-hub.ts';
@@ -25,9 +26,6 @@ import {
   type WavinessTest,
   withWaviness,
 } from './waviness/stack-waviness.ts';
-
-/** Halvings of a load step before it is given up. */
-const HALVING_LIMIT = 6;
 
 export interface SolveLiftOptions extends LiftOptions {
   /** Least number of elements from clamp to rim; for convergence studies. */
@@ -49,11 +47,12 @@ export function createLiftSession(stack: StackInput, options: SolveLiftOptions):
   let preload: Equilibrium | undefined;
   let test: WavinessTest | undefined;
   const solve = (p: number): Equilibrium => {
-    preload ??= followPath(system, { p: 0, ramp: 0 }, { p: 0, ramp: 1 });
+    preload ??= followPath(system, { p: 0, ramp: 0, rise: 0 }, { p: 0, ramp: 1, rise: 0 });
     if (preload.status !== 'converged') return preload;
     if (solved.length === 0) solved.push(saveState(system, 0));
     const start = startNear(system, solved, p);
-    const path = followPath(system, { p: start, ramp: 1 }, { p, ramp: 1 });
+    const rise = system.hubRise_m;
+    const path = followPath(system, { p: start, ramp: 1, rise }, { p, ramp: 1, rise });
     const end = stack.float && path.status === 'converged' ? settleHub(system, p, stack.float) : path;
     if (end.status === 'converged') remember(solved, saveState(system, p));
     return end;
@@ -93,55 +92,6 @@ function remember(solved: SavedState[], state: SavedState): void {
   const at = solved.findIndex(({ p }) => p >= state.p);
   if (at < 0) solved.push(state);
   else solved.splice(at, solved[at].p === state.p ? 1 : 0, state);
-}
-
-interface LoadState {
-  readonly p: number;
-  readonly ramp: number;
-}
-
-/** Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back. */
-function followPath(system: StackSystem, from: LoadState, to: LoadState): Equilibrium {
-  const start = saveState(system, from.p);
-  let at = from;
-  let share = 1;
-  let iterations = 0;
-  for (;;) {
-    const saved = saveState(system, at.p);
-    const next = { p: at.p + (to.p - at.p) * share, ramp: at.ramp + (to.ramp - at.ramp) * share };
-    const end = equilibrate(system, next.p, next.ramp);
-    iterations += end.iterations;
-    if (end.status === 'converged') {
-      if (share === 1) return { ...end, iterations };
-      at = next;
-      share = Math.min(1, share * 2);
-      continue;
-    }
-    restoreState(system, saved);
-    share /= 2;
-    if (share < 2 ** -HALVING_LIMIT) {
-      restoreState(system, start);
-      return { ...end, iterations };
-    }
-  }
-}
-
-interface SavedState {
-  readonly p: number;
-  readonly hubRise_m: number;
-  readonly x: Float64Array[];
-  readonly closed: Uint8Array;
-}
-
-function saveState(system: StackSystem, p: number): SavedState {
-  const { hubRise_m } = system;
-  return { p, hubRise_m, x: system.plates.map((plate) => plate.x.slice()), closed: system.contact.closed.slice() };
-}
-
-function restoreState(system: StackSystem, saved: SavedState): void {
-  for (const [k, plate] of system.plates.entries()) plate.x.set(saved.x[k]);
-  system.contact.closed.set(saved.closed);
-  system.hubRise_m = saved.hubRise_m;
 }
 
 function failedLift(p: number, { status, iterations, residual }: Equilibrium): FailedLift {

@@ -13,7 +13,8 @@
  * (1971) 168-174 (from memory).
  */
 import type { FloatInput } from '../types.ts';
-import { type Equilibrium, equilibrate } from './equilibrate.ts';
+import type { Equilibrium } from './equilibrate.ts';
+import { followPath } from './follow-path.ts';
 import type { StackSystem } from './stack-system.ts';
 
 /** Imbalance of the hub that counts as none, as a share of the spring force or the shims' force. */
@@ -23,8 +24,7 @@ const HUB_LIMIT = 60;
 /** @param system in balance under p at its present rise @returns the balance with the hub settled, or the failure */
 export function settleHub(system: StackSystem, p: number, float: FloatInput): Equilibrium {
   const at = (z: number): { end: Equilibrium; phi: number } => {
-    system.hubRise_m = z;
-    const end = equilibrate(system, p, 1);
+    const end = followPath(system, { p, ramp: 1, rise: system.hubRise_m }, { p, ramp: 1, rise: z });
     return { end, phi: clampForce(system, p) - float.preload_N - float.rate_N_m * z };
   };
   const low = at(0);

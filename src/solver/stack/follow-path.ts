@@ -1,0 +1,72 @@
+/**
+ * From one load to another, in halved steps where a whole one does not converge.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | p | Pa | pressure on the zone |
+ * | ramp | - | share of every interference that is enforced |
+ * | rise | m | rise of the hub on its float |
+ */
+import { type Equilibrium, equilibrate } from './equilibrate.ts';
+import type { StackSystem } from './stack-system.ts';
+
+/** Halvings of a load step before it is given up. */
+const HALVING_LIMIT = 6;
+
+/** What a stack is under: pressure [Pa], share of every interference enforced, and rise of the hub [m]. */
+export interface LoadState {
+  readonly p: number;
+  readonly ramp: number;
+  readonly rise: number;
+}
+
+/** Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back. */
+export function followPath(system: StackSystem, from: LoadState, to: LoadState): Equilibrium {
+  const start = saveState(system, from.p);
+  let at = from;
+  let share = 1;
+  let iterations = 0;
+  for (;;) {
+    const saved = saveState(system, at.p);
+    const next = between(at, to, share);
+    system.hubRise_m = next.rise;
+    const end = equilibrate(system, next.p, next.ramp);
+    iterations += end.iterations;
+    if (end.status === 'converged') {
+      if (share === 1) return { ...end, iterations };
+      at = next;
+      share = Math.min(1, share * 2);
+      continue;
+    }
+    restoreState(system, saved);
+    share /= 2;
+    if (share < 2 ** -HALVING_LIMIT) {
+      restoreState(system, start);
+      return { ...end, iterations };
+    }
+  }
+}
+
+function between(a: LoadState, b: LoadState, share: number): LoadState {
+  const part = (x: number, y: number) => (share === 1 ? y : x + (y - x) * share);
+  return { p: part(a.p, b.p), ramp: part(a.ramp, b.ramp), rise: part(a.rise, b.rise) };
+}
+
+/** A solved state: the unknowns of every plate, the closed contacts and the rise of the hub. */
+export interface SavedState {
+  readonly p: number;
+  readonly hubRise_m: number;
+  readonly x: Float64Array[];
+  readonly closed: Uint8Array;
+}
+
+export function saveState(system: StackSystem, p: number): SavedState {
+  const { hubRise_m } = system;
+  return { p, hubRise_m, x: system.plates.map((plate) => plate.x.slice()), closed: system.contact.closed.slice() };
+}
+
+export function restoreState(system: StackSystem, saved: SavedState): void {
+  for (const [k, plate] of system.plates.entries()) plate.x.set(saved.x[k]);
+  system.contact.closed.set(saved.closed);
+  system.hubRise_m = saved.hubRise_m;
+}
