@@ -3,7 +3,7 @@
  * `30 x 0.2 material 120 GPa 0.34`; several may follow one another.
  */
 import type { InputFault } from '../units/fault.ts';
-import type { ShimRow } from './project.ts';
+import type { Material, ShimRow } from './project.ts';
 import { inMillimetres, plainText, UNITS } from './shim-list-tokens.ts';
 
 export type Features = Pick<ShimRow, 'innerDiameter_mm' | 'dish_mm' | 'material' | 'notches'>;
@@ -43,7 +43,23 @@ const NUMBER = String.raw`((?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)`;
 const UNIT = String.raw`\s*(mm|inch(?:es)?|in|thou|["″])?`;
 const LENGTH = new RegExp(`^([+-]?)\\s*${NUMBER}${UNIT}$`, 'i');
 const NOTCHES = new RegExp(`^(\\d+)\\s*x\\s*${NUMBER}${UNIT}$`, 'i');
-const MATERIAL = new RegExp(`^${NUMBER}(?:\\s*GPa)?\\s+${NUMBER}$`, 'i');
+const strength = (word: string): string => String.raw`(?:\s+${word}\s+${NUMBER}(?:\s*MPa)?)?`;
+const MATERIAL = new RegExp(
+  String.raw`^${NUMBER}(?:\s*GPa)?\s+${NUMBER}${['yield', 'tensile', 'endurance'].map(strength).join('')}$`,
+  'i',
+);
+
+function materialOf([, E, nu, ...strengths]: readonly (string | undefined)[]): Material {
+  const [yieldStrength_MPa, tensileStrength_MPa, enduranceLimit_MPa] = strengths.map(
+    (written) => written && Number(written),
+  );
+  const given = Object.entries({ yieldStrength_MPa, tensileStrength_MPa, enduranceLimit_MPa });
+  return {
+    youngsModulus_GPa: Number(E),
+    poissonsRatio: Number(nu),
+    ...Object.fromEntries(given.filter(([, value]) => value !== undefined)),
+  };
+}
 
 type Refusal = Pick<InputFault, 'code' | 'wanted'>;
 
@@ -67,7 +83,7 @@ export function readFeatures(features: readonly WrittenFeature[], needsUnit: boo
     const match = { ring: LENGTH, dish: LENGTH, notches: NOTCHES, material: MATERIAL }[word].exec(text);
     if (!match) return NOT_A_FEATURE;
     if (needsUnit && word !== 'material' && match[3] === undefined) return NO_UNIT;
-    if (word === 'material') read.material = { youngsModulus_GPa: Number(match[1]), poissonsRatio: Number(match[2]) };
+    if (word === 'material') read.material = materialOf(match);
     else if (word === 'notches') read.notches = { count: Number(match[1]), width_mm: length(match, 2) };
     else if (word === 'dish') read.dish_mm = (match[1] === '-' ? -1 : 1) * length(match, 2);
     else if (match[1] === '-') return NOT_A_FEATURE;
@@ -82,8 +98,17 @@ export function writeFeatures({ innerDiameter_mm, dish_mm, notches, material }: 
     innerDiameter_mm !== undefined && ` ring ${innerDiameter_mm}`,
     dish_mm !== undefined && ` dish ${dish_mm}`,
     notches && ` notches ${notches.count} x ${notches.width_mm}`,
-    material && ` material ${material.youngsModulus_GPa} GPa ${material.poissonsRatio}`,
+    material && writeMaterial(material),
   ]
     .filter(Boolean)
     .join('');
+}
+
+function writeMaterial({ youngsModulus_GPa, poissonsRatio, ...limits }: Material): string {
+  const strengths = [
+    ['yield', limits.yieldStrength_MPa],
+    ['tensile', limits.tensileStrength_MPa],
+    ['endurance', limits.enduranceLimit_MPa],
+  ].map(([word, value]) => (value === undefined ? '' : ` ${word} ${value} MPa`));
+  return ` material ${youngsModulus_GPa} GPa ${poissonsRatio}${strengths.join('')}`;
 }

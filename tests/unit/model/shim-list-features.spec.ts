@@ -24,6 +24,13 @@ describe('parseShimList: what stands behind the sizes', () => {
     ['30 x 0.2 notch 1 x .5', { ...plain, notches: { count: 1, width_mm: 0.5 } }],
     ['30 x 0.2 material 120 GPa 0.34', { ...plain, material: { youngsModulus_GPa: 120, poissonsRatio: 0.34 } }],
     ['30 x 0.2 material 120 0.34', { ...plain, material: { youngsModulus_GPa: 120, poissonsRatio: 0.34 } }],
+    [
+      '30 x 0.2 material 206 0.3 yield 1500 MPa endurance 600',
+      {
+        ...plain,
+        material: { youngsModulus_GPa: 206, poissonsRatio: 0.3, yieldStrength_MPa: 1500, enduranceLimit_MPa: 600 },
+      },
+    ],
     ['30 x 0.2 dish 0.05 ring 20 # a coned ring', { ...plain, innerDiameter_mm: 20, dish_mm: 0.05 }],
     ['1.2 in x 6 thou ring 0.8 in', { ...row(1, 30.48, 0.1524), innerDiameter_mm: 20.32 }],
   ])('reads %j', (text, wanted) => {
@@ -41,6 +48,7 @@ describe('parseShimList: what stands behind the sizes', () => {
     ['30 x 0.2 notches 0 x 2', 'shims.list.feature'],
     ['30 x 0.2 material 120', 'shims.list.feature'],
     ['30 x 0.2 material 120 0.5', 'shims.list.feature'],
+    ['30 x 0.2 material 206 0.3 endurance 600 yield 1500', 'shims.list.feature'],
     ['30 x 0.2 ring 900', 'shims.list.feature'],
     ['1.2 in x .006 in ring 0.8', 'shims.list.unit'],
     ['1.2 in x .006 in notches 4 x 2', 'shims.list.unit'],
@@ -74,7 +82,16 @@ describe('formatShimList: what stands behind the sizes', () => {
         count: fc.integer({ min: 1, max: 200 }),
         innerDiameter_mm: within(0.001, 500),
         dish_mm: within(-20, 20).map((dish) => dish + 0),
-        material: fc.record({ youngsModulus_GPa: within(0.01, 1000), poissonsRatio: within(1e-9, 0.499) }),
+        material: fc.record(
+          {
+            youngsModulus_GPa: within(0.01, 1000),
+            poissonsRatio: within(1e-9, 0.499),
+            yieldStrength_MPa: within(1e-9, 10_000),
+            tensileStrength_MPa: within(1e-9, 10_000),
+            enduranceLimit_MPa: within(1e-9, 10_000),
+          },
+          { requiredKeys: ['youngsModulus_GPa', 'poissonsRatio'] },
+        ),
         notches: fc.record({ count: fc.integer({ min: 1, max: 100 }), width_mm: within(0.001, 500) }),
       },
       { requiredKeys: ['outerDiameter_mm', 'thickness_mm', 'count'] },
