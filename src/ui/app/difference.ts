@@ -17,8 +17,12 @@ export type RowChange =
   | { readonly kind: 'thickness'; readonly row: ShimRow; readonly from_mm: number; readonly face: boolean }
   | { readonly kind: 'added' | 'removed' | 'moved'; readonly row: ShimRow; readonly face: boolean };
 
+/** What a shim has beside its sizes and its count, such as a bore, a dish or notches. */
+const extrasOf = ({ outerDiameter_mm: _d, thickness_mm: _t, count: _c, ...extras }: ShimRow): string =>
+  JSON.stringify(extras);
+
 const sameShim = (a: ShimRow, b: ShimRow): boolean =>
-  a.outerDiameter_mm === b.outerDiameter_mm && a.thickness_mm === b.thickness_mm;
+  a.outerDiameter_mm === b.outerDiameter_mm && a.thickness_mm === b.thickness_mm && extrasOf(a) === extrasOf(b);
 
 /** Rows of equal shims lying on one another are one row: how a person split them does not matter. */
 export function joinEqualRows(rows: readonly ShimRow[]): ShimRow[] {
@@ -105,6 +109,8 @@ function describeRow(change: RowChange, length: LengthWriter): string {
   if (change.kind === 'count') return text.difference.count(change.from, change.to, size, change.face);
   const count = countOf(change.row);
   if (change.kind === 'thickness') {
+    if (change.from_mm === change.row.thickness_mm)
+      return text.difference.altered(length(change.row.outerDiameter_mm), length(change.from_mm));
     const thicknesses = text.difference.change(length(change.from_mm), length(change.row.thickness_mm));
     const changed = text.difference.size(length(change.row.outerDiameter_mm), thicknesses);
     return text.difference.thickness(count === 1 ? changed : text.difference.several(count, changed), change.face);
@@ -122,7 +128,13 @@ function describeValving(before: Valving, after: Valving, length: LengthWriter):
   setting(text.stack.clampShort, before.clampDiameter_mm, after.clampDiameter_mm);
   setting(text.stack.seatHeightShort, before.seatHeight_mm, after.seatHeight_mm);
   setting(text.stack.plateGapShort, before.backingPlate?.gap_mm, after.backingPlate?.gap_mm);
+  if (othersOf(before) !== othersOf(after)) parts.push(text.difference.other);
   return parts;
+}
+
+/** What a valving has beside all that is told by name. */
+function othersOf({ shims: _s, clampDiameter_mm: _c, seatHeight_mm: _h, backingPlate, ...others }: Valving): string {
+  return JSON.stringify([others, { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
 }
 
 function describeBleed(before: Build, after: Build, length: LengthWriter): string[] {

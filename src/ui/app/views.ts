@@ -28,6 +28,8 @@ export interface DrawnStack {
   readonly point?: ForcePoint;
   /** Of the state drawn; none for a stack drawn at rest. */
   readonly theory?: Theory;
+  /** The rim ruffles from this pressure on, if anywhere: outside the proven range. */
+  readonly waves?: StackTable['waves'];
 }
 
 function drawnOf(build: Build, valving: Valving): DrawnStack {
@@ -35,7 +37,14 @@ function drawnOf(build: Build, valving: Valving): DrawnStack {
   const point = pointOf(outcome, direction.value);
   const state = stateOf(outcome, direction.value);
   if (!outcome || !state || !point || !isSolved(point)) return { build, valving };
-  return { build, valving: outcome.build.valves[place.value], state, point, theory: outcome.curve?.theory };
+  return {
+    build,
+    valving: outcome.build.valves[place.value],
+    state,
+    point,
+    theory: outcome.curve?.theory,
+    waves: tableOf(outcome, direction.value)?.waves,
+  };
 }
 
 /** The stack in the drawing: as solved last, until the new shape is there. */

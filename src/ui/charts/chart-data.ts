@@ -70,6 +70,16 @@ export function rangeOf(values: readonly (number | null)[]): [number, number] {
 export const failedOf = (curve: ForceCurve): FailedForce[] =>
   curve.points.filter((point): point is FailedForce => !isSolved(point));
 
+/** The lowest speed of a direction at which the rim ruffles into waves, beyond what the theory is proven for. */
+export function wavesFrom(curve: ForceCurve, direction: 1 | -1): number | undefined {
+  const { waves } = direction === 1 ? curve.stacks.compression : curve.stacks.rebound;
+  if (waves?.status !== 'found') return undefined;
+  const first = pointsOf(curve, direction).find(
+    (point) => isSolved(point) && point.shimPressure_Pa >= waves.pressure_Pa,
+  );
+  return first && Math.abs(first.shaftSpeed_m_s);
+}
+
 /** The lowest speed of a direction at which a chamber falls to the air-release pressure. */
 export function airReleaseFrom(curve: ForceCurve, direction: 1 | -1): number | undefined {
   const first = pointsOf(curve, direction).find((point) => isSolved(point) && point.airRelease);

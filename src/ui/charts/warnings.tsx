@@ -6,7 +6,7 @@ import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { text } from '../text/en.ts';
-import { airReleaseFrom, failedOf } from './chart-data.ts';
+import { airReleaseFrom, failedOf, wavesFrom } from './chart-data.ts';
 
 const WAYS = [
   { direction: 1, name: text.chart.compression },
@@ -26,10 +26,14 @@ function failureLines(build: Build, curve: ForceCurve): string[] {
   });
 }
 
-function airLines(build: Build, curve: ForceCurve): string[] {
+function rangeLines(build: Build, curve: ForceCurve): string[] {
   return WAYS.flatMap(({ direction, name }) => {
     const from = airReleaseFrom(curve, direction);
-    return from === undefined ? [] : [text.chart.airRelease(build.name, show('speed', from), name)];
+    const waves = wavesFrom(curve, direction);
+    return [
+      ...(waves === undefined ? [] : [text.chart.waves(build.name, show('speed', waves), name)]),
+      ...(from === undefined ? [] : [text.chart.airRelease(build.name, show('speed', from), name)]),
+    ];
   });
 }
 
@@ -38,7 +42,7 @@ export function Warnings(): JSX.Element | null {
     const outcome = outcomes.value.get(build.id);
     const failure = outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [];
     const curve = outcome?.curve;
-    return curve ? [...failure, ...failureLines(build, curve), ...airLines(build, curve)] : failure;
+    return curve ? [...failure, ...failureLines(build, curve), ...rangeLines(build, curve)] : failure;
   });
   if (lines.length === 0) return null;
   return (

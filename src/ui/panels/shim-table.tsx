@@ -84,7 +84,7 @@ function Actions({ onPaste }: { onPaste: () => void }): JSX.Element {
       <button type="button" class="button" onClick={() => void copyList()}>
         {text.stack.copy}
       </button>
-      <span class="total">{text.stack.total(shims, showLength(stackHeight(rows)))}</span>
+      <span class="total">{text.stack.total(shims, showLength(stackHeight(selectedValving.value)))}</span>
     </div>
   );
 }

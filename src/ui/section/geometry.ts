@@ -31,33 +31,57 @@ export function singleShims(rows: readonly ShimRow[]): { row: number; shim: Shim
   return rows.flatMap((shim, row) => Array.from({ length: countOf(shim) }, () => ({ row, shim })));
 }
 
-export const stackHeight = (rows: readonly ShimRow[]): number =>
-  rows.reduce((sum, row) => sum + row.thickness_mm * countOf(row), 0);
+/** A shim whose bore is larger than the clamp lies free on what is below it. */
+const isRing = (shim: ShimRow, clampDiameter_mm: number): boolean => (shim.innerDiameter_mm ?? 0) > clampDiameter_mm;
+
+/** Thickness of what lies on the clamp. */
+export const stackHeight = ({ shims, clampDiameter_mm }: Pick<Valving, 'shims' | 'clampDiameter_mm'>): number =>
+  shims.reduce((sum, row) => sum + (isRing(row, clampDiameter_mm) ? 0 : row.thickness_mm * countOf(row)), 0);
 
 /** Bore of the shims and the post through it: schematic, a fixed part of the clamp. */
 export const postRadius = (valving: Valving): number => valving.clampDiameter_mm * 0.3;
 
-function lowerSurface(valving: Valving, rim: number, base: number, index: number, state?: StackState): Point[] {
-  const start = { r: postRadius(valving), z: base };
+interface LaidShim {
+  readonly row: number;
+  readonly shim: ShimRow;
+  /** Lower surface at the bore, over the hub plane, at rest. */
+  readonly base_mm: number;
+}
+
+/** Where each shim lies at rest: on the clamped ones before it, or, as a ring, on the highest surface below it. */
+function layShims(valving: Valving): LaidShim[] {
+  const laid: LaidShim[] = [];
+  let hub = 0;
+  for (const { row, shim } of singleShims(valving.shims)) {
+    const free = isRing(shim, valving.clampDiameter_mm);
+    const below = laid.filter((other) => other.shim.outerDiameter_mm > (shim.innerDiameter_mm ?? 0));
+    const tops = below.map((other) => other.base_mm + other.shim.thickness_mm);
+    laid.push({ row, shim, base_mm: free ? Math.max(...(tops.length > 0 ? tops : [valving.seatHeight_mm])) : hub });
+    if (!free) hub += shim.thickness_mm;
+  }
+  return laid;
+}
+
+function lowerSurface(valving: Valving, { shim, base_mm }: LaidShim, index: number, state?: StackState): Point[] {
+  const free = isRing(shim, valving.clampDiameter_mm);
+  const bore = { r: free ? (shim.innerDiameter_mm ?? 0) / 2 : postRadius(valving), z: base_mm };
   const lifts = state?.shape.lift_m[index];
-  if (!state || !lifts) return [start, { r: rim, z: base }];
+  if (!state || !lifts) return [bore, { r: shim.outerDiameter_mm / 2, z: base_mm + (shim.dish_mm ?? 0) }];
   const first = state.shape.firstNode[index];
   const curve = Array.from(lifts, (lift, i) => ({
     r: millimetresFromMetres(state.shape.radius_m[first + i]),
-    z: base + millimetresFromMetres(lift),
+    z: base_mm + millimetresFromMetres(lift),
   }));
-  return [start, ...curve];
+  return free ? curve : [{ ...bore, z: curve[0].z }, ...curve];
 }
 
-/** Shims as they lie, bent by the computed state where there is one. */
+/** Shims as they lie, bent by the computed state where there is one; a computed lift holds the cone of a dished shim. */
 export function shimOutlines(valving: Valving, state?: StackState): ShimOutline[] {
-  let base = 0;
-  return singleShims(valving.shims).map(({ row, shim }, index) => {
-    const rim = shim.outerDiameter_mm / 2;
-    const bottom = lowerSurface(valving, rim, base, index, state);
-    const top = bottom.map(({ r, z }) => ({ r, z: z + shim.thickness_mm }));
-    base += shim.thickness_mm;
-    return { row, shim: index, outerRadius_mm: rim, thickness_mm: shim.thickness_mm, bottom, top };
+  return layShims(valving).map((laid, index) => {
+    const bottom = lowerSurface(valving, laid, index, state);
+    const { outerDiameter_mm, thickness_mm } = laid.shim;
+    const top = bottom.map(({ r, z }) => ({ r, z: z + thickness_mm }));
+    return { row: laid.row, shim: index, outerRadius_mm: outerDiameter_mm / 2, thickness_mm, bottom, top };
   });
 }
 
@@ -126,6 +150,6 @@ export function pistonOutline(valving: Valving, body: ValveBody, pistonRadius: n
 
 /** Highest point the drawing must hold: the stack, lifted as far as it goes, and the backing plate. */
 export function drawingHeight(valving: Valving, largestLift_mm: number): number {
-  const top = stackHeight(valving.shims);
+  const top = stackHeight(valving);
   return top + Math.max(largestLift_mm, valving.backingPlate?.gap_mm ?? 0);
 }

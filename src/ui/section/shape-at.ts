@@ -56,7 +56,7 @@ export function pointsOf(curve: ForceCurve, direction: 1 | -1): (ForcePoint | Fa
     .sort((a, b) => Math.abs(a.shaftSpeed_m_s) - Math.abs(b.shaftSpeed_m_s));
 }
 
-type NumberKey = { [K in keyof ForcePoint]: ForcePoint[K] extends number ? K : never }[keyof ForcePoint];
+type NumberKey = { [K in keyof ForcePoint]-?: ForcePoint[K] extends number ? K : never }[keyof ForcePoint];
 
 function pointBetween(a: ForcePoint, b: ForcePoint, share: number): ForcePoint {
   const at = (key: NumberKey): number => between(a[key], b[key], share);

@@ -3,14 +3,13 @@
 import type { JSX } from 'preact';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { show, showRatio } from '../app/quantities.ts';
-import type { Theory } from '../app/solved.ts';
 import { cursorSpeed } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
 import { text } from '../text/en.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Lift over the face shim's thickness above which a theory needs a word of caution; docs/theory.md has the reasons. */
-const CAUTION_FROM: Readonly<Record<Theory, number>> = { 'small-deflection': 0.7, 'large-deflection': 2 };
+/** Lift over the face shim's thickness above which small deflection shows some 10 % too much. */
+const SMALL_DEFLECTION_LIMIT = 0.7;
 
 const largest = (values: readonly number[]): number => Math.max(...values);
 
@@ -33,11 +32,16 @@ function cellsOf(sheet: Sheet, { build, state, theory }: DrawnStack): [string, s
   ];
 }
 
-/** What to know of a lift beyond the range in which the theory is proven. */
-function beyondRange({ state, valving, theory }: DrawnStack): string | undefined {
-  if (!state || !theory) return undefined;
+/** What to know of a state beyond the range in which its theory is proven. */
+function beyondRange({ state, valving, theory, waves }: DrawnStack): string | undefined {
+  if (!state) return undefined;
+  const { beyondRange: words } = text.section;
+  if (waves?.status === 'unknown') return words.wavesUnknown;
+  if (waves?.status === 'found' && state.pressure_Pa >= waves.pressure_Pa) return words.waves(waves.waves);
   const ratio = millimetresFromMetres(state.shimEdgeLift_m[0]) / valving.shims[0].thickness_mm;
-  return ratio > CAUTION_FROM[theory] ? text.section.beyondRange[theory](showRatio(ratio)) : undefined;
+  return theory === 'small-deflection' && ratio > SMALL_DEFLECTION_LIMIT
+    ? words.smallDeflection(showRatio(ratio))
+    : undefined;
 }
 
 export function TitleBlock({ sheet, stack }: { sheet: Sheet; stack: DrawnStack }): JSX.Element {

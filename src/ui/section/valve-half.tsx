@@ -51,7 +51,7 @@ function Piston({ sheet, stack, body, damper, hatch }: HalfProps): JSX.Element {
 function Clamp({ sheet, valving, hatch }: { sheet: Sheet; valving: Valving; hatch: string }): JSX.Element {
   const clamp = sheet.x(valving.clampDiameter_mm / 2);
   const post = sheet.x(postRadius(valving));
-  const top = sheet.y(stackHeight(valving.shims));
+  const top = sheet.y(stackHeight(valving));
   return (
     <>
       <rect class="metal" x={post} y={top - NUT_PX} width={clamp - post} height={NUT_PX} fill={hatch} />
@@ -65,8 +65,9 @@ function BackingPlate({ sheet, stack, body, hatch }: HalfProps): JSX.Element | n
   const { backingPlate, shims, clampDiameter_mm } = stack.valving;
   if (!backingPlate) return null;
   const from = sheet.x(clampDiameter_mm / 2);
-  const rim = Math.max(shims[0].outerDiameter_mm, body.seat.outerDiameter_mm) / 2;
-  const under = sheet.y(stackHeight(shims) + backingPlate.gap_mm);
+  const covering = Math.max(shims[0].outerDiameter_mm, body.seat.outerDiameter_mm);
+  const rim = (backingPlate.outerDiameter_mm ?? covering) / 2;
+  const under = sheet.y(stackHeight(stack.valving) + backingPlate.gap_mm);
   const box = { x: from, y: under - 10, width: sheet.x(rim) - from, height: 10 };
   return (
     <g class="backing-plate">

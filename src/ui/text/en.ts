@@ -65,6 +65,8 @@ export const text = {
     size: (diameter: string, thickness: string) => `${diameter} × ${thickness}`,
     several: (count: number, size: string) => `${count} of ${size}`,
     count: (from: number, to: number, size: string, face: boolean) => `${face ? 'face ' : ''}${from}→${to} of ${size}`,
+    altered: (diameter: string, thickness: string) => `${diameter} × ${thickness} altered`,
+    other: 'other settings',
     change: (from: string, to: string) => `${from}→${to}`,
     thickness: (what: string, face: boolean) => `${face ? 'face ' : ''}${what}`,
     added: (what: string, face: boolean) => `+ ${face ? 'face ' : ''}${what}`,
@@ -100,10 +102,11 @@ export const text = {
     },
     atRest: 'Drawn at rest: no solved state at this speed.',
     beyondRange: {
-      'small-deflection': (ratio: string) =>
+      smallDeflection: (ratio: string) =>
         `The rim lifts ${ratio} times the face shim’s thickness. Small-deflection theory shows too much lift there, and too little force.`,
-      'large-deflection': (ratio: string) =>
-        `The rim lifts ${ratio} times the face shim’s thickness. Above about 2 the rim of a real shim ruffles into waves and lifts further: outside the proven range.`,
+      waves: (n: number) =>
+        `Here the rim of a real shim ruffles into ${n} waves and lifts further than shown: outside the proven range.`,
+      wavesUnknown: 'Whether the rim ruffles into waves could not be settled: take lift and force with care.',
     },
     opens: (value: string) => `opens ${value}`,
     port: 'port',
@@ -189,6 +192,8 @@ export const text = {
     chartFailed: 'The chart library could not be loaded. The readout below still works.',
     failedSpeeds: (build: string, speeds: string, why: string) => `${build} did not solve at ${speeds}: ${why}`,
     span: (low: string, high: string, way: string) => (low === high ? `${low} ${way}` : `${low} to ${high} ${way}`),
+    waves: (build: string, from: string, way: string) =>
+      `${build}: in ${way} from ${from} the rim ruffles into waves and lifts further than shown; outside the proven range.`,
     airRelease: (build: string, from: string, direction: string) =>
       `${build}: in ${direction} from ${from} the oil pressure falls to where air comes out; the force is limited there.`,
     summary: (build: string, speed: string, compression: string, rebound: string) =>

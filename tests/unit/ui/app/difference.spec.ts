@@ -43,6 +43,15 @@ describe('the difference of two builds in words', () => {
     expect(told([row(30, 0.15), row(30, 0.15, 2), ...STACK.slice(1)])).toBe('');
   });
 
+  it('never calls two valvings the same that are not: notches, springs', () => {
+    const notched = { ...STACK[1], notches: { count: 2, width_mm: 3 } };
+    expect(told([STACK[0], notched, ...STACK.slice(2)])).toBe('C: 28 × 0.15 altered');
+    const sprung = build(STACK);
+    const coilSpring = { diameter_mm: 16, rate_N_mm: 4, preload_N: 5 };
+    sprung.valves.pistonCompression = { ...sprung.valves.pistonCompression, coilSpring };
+    expect(describeDifference(build(STACK), sprung, String)).toBe('C: other settings');
+  });
+
   it('tells clamp, seat height, backing plate and bleed', () => {
     expect(told(STACK, {}, 13)).toBe('C: clamp 12→13');
     const other = build(STACK, { bleed: { count: 2, diameter_mm: 1, length_mm: 4 } });

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { FailedForce, ForceCurve, ForcePoint } from '../../../../src/ui/app/solved.ts';
-import { airReleaseFrom, bleedShare, failedOf, rangeOf, seriesOf } from '../../../../src/ui/charts/chart-data.ts';
+import {
+  airReleaseFrom,
+  bleedShare,
+  failedOf,
+  rangeOf,
+  seriesOf,
+  wavesFrom,
+} from '../../../../src/ui/charts/chart-data.ts';
 import type { ShownLine } from '../../../../src/ui/charts/chart-model.ts';
 import { placeNames } from '../../../../src/ui/charts/line-names.ts';
 
@@ -60,6 +67,16 @@ describe('what a chart shows', () => {
     expect(failedOf(some)).toEqual([failed]);
     expect(airReleaseFrom(some, -1)).toBe(2);
     expect(airReleaseFrom(some, 1)).toBeUndefined();
+  });
+
+  it('says from which speed the rim ruffles', () => {
+    const at = [1, 2, 3].map((speed) => point(speed, { shimPressure_Pa: speed * 1e5 }));
+    const plain = curve(...at);
+    expect(wavesFrom(plain, 1)).toBeUndefined();
+    const waves = { status: 'found' as const, pressure_Pa: 1.5e5, waves: 3 };
+    const wavy = { ...plain, stacks: { ...plain.stacks, compression: { ...plain.stacks.compression, waves } } };
+    expect(wavesFrom(wavy, 1)).toBe(2);
+    expect(wavesFrom(wavy, -1)).toBeUndefined();
   });
 });
 

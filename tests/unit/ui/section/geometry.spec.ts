@@ -45,7 +45,7 @@ describe('the stack in section', () => {
   it('shims lie on one another: 0, 0.15, 0.30, 0.40 mm above the hub', () => {
     const bases = shimOutlines(valving).map(({ bottom }) => bottom[0].z);
     for (const [i, base] of [0, 0.15, 0.3, 0.4].entries()) expect(bases[i]).toBeCloseTo(base, 12);
-    expect(stackHeight(valving.shims)).toBeCloseTo(0.6, 12);
+    expect(stackHeight(valving)).toBeCloseTo(0.6, 12);
     expect(singleShims(valving.shims).map(({ row }) => row)).toEqual([0, 0, 1, 2]);
   });
 
@@ -66,6 +66,25 @@ describe('the stack in section', () => {
     expect(face.bottom.at(-1)?.z).toBeCloseTo(0.5, 12);
     expect(second.bottom.at(-1)?.z).toBeCloseTo(0.65, 12);
     expect(face.bottom[0].z).toBe(face.bottom[1].z);
+  });
+
+  it('a ring lies on the shim below it and adds nothing at the clamp; a dished shim stands up at its rim', () => {
+    const ringed: Valving = {
+      ...valving,
+      shims: [
+        { outerDiameter_mm: 30, thickness_mm: 0.15 },
+        { outerDiameter_mm: 29, innerDiameter_mm: 26, thickness_mm: 0.2 },
+        { outerDiameter_mm: 30, thickness_mm: 0.1, dish_mm: 0.05 },
+      ],
+    };
+    const [, ring, dished] = shimOutlines(ringed);
+    expect(ring.bottom.map(({ r, z }) => [r, z])).toEqual([
+      [13, 0.15],
+      [14.5, 0.15],
+    ]);
+    expect(dished.bottom[0].z).toBe(0.15);
+    expect(dished.bottom[1].z).toBeCloseTo(0.2, 12);
+    expect(stackHeight(ringed)).toBeCloseTo(0.25, 12);
   });
 
   it('the piston has its seat at its height and its diameters, and the channel inside the zone', () => {
