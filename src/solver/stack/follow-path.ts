@@ -52,21 +52,25 @@ function between(a: LoadState, b: LoadState, share: number): LoadState {
   return { p: part(a.p, b.p), ramp: part(a.ramp, b.ramp), rise: part(a.rise, b.rise) };
 }
 
-/** A solved state: the unknowns of every plate, the closed contacts and the rise of the hub. */
+/** A solved state: the unknowns of every plate, the closed contacts with their forces and the rise of the hub. */
 export interface SavedState {
   readonly p: number;
   readonly hubRise_m: number;
   readonly x: Float64Array[];
   readonly closed: Uint8Array;
+  readonly force: Float64Array;
 }
 
 export function saveState(system: StackSystem, p: number): SavedState {
-  const { hubRise_m } = system;
-  return { p, hubRise_m, x: system.plates.map((plate) => plate.x.slice()), closed: system.contact.closed.slice() };
+  const { hubRise_m, plates, contact } = system;
+  const x = plates.map((plate) => plate.x.slice());
+  return { p, hubRise_m, x, closed: contact.closed.slice(), force: contact.force.slice() };
 }
 
 export function restoreState(system: StackSystem, saved: SavedState): void {
   for (const [k, plate] of system.plates.entries()) plate.x.set(saved.x[k]);
   system.contact.closed.set(saved.closed);
+  // The next solve holds contact forces near the last ones, which a failed one may have left as no numbers.
+  system.contact.force.set(saved.force);
   system.hubRise_m = saved.hubRise_m;
 }
