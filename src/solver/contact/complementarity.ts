@@ -20,7 +20,7 @@ import { type ContactPairs, RIGID } from './contact-pairs.ts';
 /** Block exchanges that may fail to lower the number of broken signs before single exchanges take over. */
 const PATIENCE = 20;
 /** Single exchanges allowed, as a multiple of the number of pairs. */
-const EXCHANGE_LIMIT = 60;
+const EXCHANGE_LIMIT = 10;
 /**
  * Share of each diagonal entry that is added to M against a change of force since the last call. It keeps M definite
  * where a plate is held between two rigid faces at one radius, and has no part in a state that no longer changes.
