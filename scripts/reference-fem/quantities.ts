@@ -33,6 +33,7 @@ export function namedQuantities(
             : [named('lift', `shim ${i + 1} edgeLift`, lift_mm)];
         return stress === undefined ? lifts : [...lifts, named('stress', `shim ${i + 1} clampStress`, stress)];
       }),
+      named('stress', 'largestClampStress', Math.max(...result.clampStress_MPa.map((stress) => stress ?? 0))),
       named('force', 'clampForce', result.clampForce_N),
       ...(has.seat ? [named('force', 'seatForce', result.seatForce_N)] : []),
       ...(has.plate ? [named('force', 'plateForce', result.plateForce_N)] : []),

@@ -32,17 +32,17 @@ export interface Model {
 
 /**
  * The program follows the deflected faces in its contacts even without large displacements. The small-deflection limit
- * is therefore run on a stack thirty times larger in all but its gaps and prescribed displacements, under pressures
- * and contact stiffness thirty times smaller: displacements come out as those of the stack, and small beside it.
+ * is therefore run on a stack a hundred times larger in all but its gaps and prescribed displacements, under pressures
+ * and contact stiffness a hundred times smaller: displacements come out as those of the stack, and small beside it.
  */
-const LIMIT_ENLARGEMENT = 30;
+const LIMIT_ENLARGEMENT = 100;
 /** First, total, least and largest increment of a step; the program chooses within. */
 const INCREMENTS = '0.2,1.,1e-6,1.';
 /**
  * Force left over and last correction, as shares of the mean force and of the largest displacement of the increment, at
  * which an increment is taken as solved. The ones of the program leave upper stages, which carry little, unsolved.
  */
-const CONVERGENCE = '1e-4,1e-3,,,1e-4,1e-4';
+const CONVERGENCE = '1e-3,1e-2,,,1e-3,1e-3';
 /** Results are printed at every so many increments and at the last one of each step. */
 const LAST_ONLY = 'FREQUENCY=100000';
 /** Gap below which faces touch. */

@@ -16,7 +16,7 @@ const schema = z.strictObject({
 
 /**
  * Per pressure, named `<p> MPa …`: `faceEdgeLift`, `zoneEdgeLift`, `shim <n> edgeLift` [mm], `shim <n> clampStress`,
- * `largestClampStress` [MPa], `clampForce`, `seatForce` [N]. Shims are counted from 1, piston side first.
+ * `largestClampStress` [MPa], `clampForce`, `plateForce`, `seatForce` [N]. Shims are counted from 1, piston side first.
  */
 export const stackLift = evaluator(schema, ({ theory, pressures_MPa, stack }) => {
   const checked = validateStackFile(stack);
@@ -37,6 +37,7 @@ function liftQuantities(point: ConvergedLift): Quantities {
     faceEdgeLift: millimetres(point.faceEdgeLift_m),
     zoneEdgeLift: millimetres(point.zoneEdgeLift_m),
     clampForce: point.clampForce_N,
+    plateForce: point.plateForce_N,
     seatForce: point.seatForce_N,
     largestClampStress: Math.max(...point.shimClampStress_Pa) / 1e6,
   };

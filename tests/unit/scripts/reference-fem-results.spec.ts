@@ -100,6 +100,8 @@ describe('results', () => {
     expect(made.input).toEqual({ theory: 'large-deflection', pressures_MPa: [0, 0.1], stack });
     const { quantities, tolerances } = parseExpected(JSON.parse(files['expected.json']));
     expect(quantities['0.1 MPa shim 4 edgeLift'].value).toBeCloseTo(results[1].shimEdgeLift_mm[3], 6);
+    const stresses = [1, 2, 4].map((shim) => quantities[`0.1 MPa shim ${shim} clampStress`].value);
+    expect(quantities['0.1 MPa largestClampStress'].value).toBe(Math.max(...stresses));
     expect(quantities['0.1 MPa seatForce'].unit).toBe('N');
     expect(quantities).not.toHaveProperty(['0.1 MPa shim 3 clampStress']);
     expect(tolerances.lift).toMatchObject({ relative: 0.015 });

@@ -173,12 +173,12 @@ describe('input deck', () => {
 
   it('takes the small-deflection limit on an enlarged stack with its own gaps and preload', () => {
     const { deck, meshes, enlargement } = written(ringed(), { theory: 'small-deflection' });
-    expect(enlargement).toBe(30);
+    expect(enlargement).toBe(100);
     expect(deck).not.toContain('NLGEOM');
     const [id, radius] = /^\*NODE, NSET=ALL\n(\d+),(.*),.*$/m.exec(deck)?.slice(1).map(Number) ?? [];
-    expect(radius).toBeCloseTo(30 * (meshes[0].nodes.find((node) => node.id === id)?.radius_mm ?? 0), 9);
-    expect(Number(/^LOADED,P1,(.*)$/m.exec(deck)?.[1])).toBeCloseTo(0.1 / 30, 12);
-    expect(Number(/LINEAR\n(.*)/.exec(deck)?.[1])).toBeCloseTo(1e5, 6);
+    expect(radius).toBeCloseTo(100 * (meshes[0].nodes.find((node) => node.id === id)?.radius_mm ?? 0), 9);
+    expect(Number(/^LOADED,P1,(.*)$/m.exec(deck)?.[1])).toBeCloseTo(0.1 / 100, 12);
+    expect(Number(/LINEAR\n(.*)/.exec(deck)?.[1])).toBeCloseTo(3e4, 6);
     expect(Number(/^HSHIM4,2,2,(.*)$/m.exec(deck)?.[1])).toBeCloseTo(-0.1, 6);
     // Shims 1 and 4 start apart by the thickness of the ring, crossover and shim 4 by the 0.1 that it is thicker.
     const clearances = [...deck.matchAll(/VALUE=(.*)/g)].map(([, value]) => Number(value));
