@@ -3,7 +3,7 @@ import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
 import { force, SPEEDS } from './commands/force.ts';
-import { lift, PRESSURES } from './commands/lift.ts';
+import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 const THEORY: Option = {
@@ -28,6 +28,7 @@ export const COMMANDS: readonly Command[] = [
         help: 'pressures on the pressure zone in MPa, such as 0.1,0.2',
       },
       THEORY,
+      { name: STRESS, help: 'also the peak stress of every shim, where it is, and its reserves of life and of yield' },
       JSON_OUTPUT,
       CSV_OUTPUT,
     ],

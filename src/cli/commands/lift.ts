@@ -4,6 +4,7 @@ import {
   type ConvergedLift,
   DEFAULT_THEORY,
   type LiftPoint,
+  type StackInput,
   solveLift,
   stackFromFile,
   type Theory,
@@ -17,8 +18,10 @@ import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
+import { PEAK_KEYS, peakTable, type ShimPeak, setWarnings, shimPeaks, strengthRemarks } from './shim-peak.ts';
 
 export const PRESSURES = 'pressures-MPa';
+export const STRESS = 'stress';
 
 const mm = (length_m: number): number => fromSI(length_m, 'length', 'mm');
 const MPa = (stress_Pa: number): number => fromSI(stress_Pa, 'stress', 'MPa');
@@ -37,6 +40,8 @@ interface Row {
   readonly hubRise_mm?: number | null;
   /** Only where the solver tested the state for it. */
   readonly waviness?: Waviness;
+  /** Only when asked for; null where the solve failed. */
+  readonly shimPeak?: readonly ShimPeak[] | null;
 }
 
 function numbersOf(point: ConvergedLift, floats: boolean): Omit<Row, 'pressure_MPa' | 'status'> {
@@ -92,21 +97,31 @@ function asText(rows: readonly Row[]): string {
     const shim = stress === null ? null : (row.shimStress_MPa?.indexOf(stress) ?? 0) + 1;
     return [...NUMBERS.map((key) => row[key]), stress, shim, ...more.cells(row)];
   });
-  return textTable([...header, ...more.headings], cells);
+  const table = textTable([...header, ...more.headings], cells);
+  return isStressed(rows) ? `${table}\n${peakTable(rows)}` : table;
 }
+
+const isStressed = (rows: readonly Row[]): boolean => rows.some(({ shimPeak }) => shimPeak !== undefined);
 
 const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
 const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
 
-/** Lists become one column a shim: `shimStress_MPa[0]`. */
+/** Lists become columns of each shim: `shimStress_MPa[0]`, `shimPeak[0].face`. */
 function asCsv(rows: readonly Row[], shimCount: number): string {
   const shims = Array.from({ length: shimCount }, (_, index) => index);
   const more = moreColumns(rows);
-  const header = [...NUMBERS, ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)), ...more.keys];
+  const peaks = isStressed(rows) ? shims.flatMap((shim) => PEAK_KEYS.map((key) => ({ shim, key }))) : [];
+  const header = [
+    ...NUMBERS,
+    ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)),
+    ...more.keys,
+    ...peaks.map(({ shim, key }) => `shimPeak[${shim}].${key}`),
+  ];
   const cells = rows.map((row) => [
     ...NUMBERS.map((key) => row[key]),
     ...LISTS.flatMap((list) => shims.map((shim) => row[list]?.[shim] ?? null)),
     ...more.cells(row),
+    ...peaks.map(({ shim, key }) => row.shimPeak?.[shim]?.[key] ?? null),
   ]);
   return csv(header, cells);
 }
@@ -117,14 +132,28 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0 });
   const stack = stackFromFile(await readDocument(file, decodeStackFile));
   const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
-  const { theory, points } = solveLift(stack, pressures_Pa, { theory: theoryOf(values), waviness: true });
-  const rows = points.map((point, index) => liftRow(point, pressures_MPa[index], stack.float !== undefined));
+  const profiles = values.has(STRESS);
+  // The closed state comes last: a swing starts from it.
+  const asked = profiles ? [...pressures_Pa, 0] : pressures_Pa;
+  const { theory, points: solved } = solveLift(stack, asked, { theory: theoryOf(values), waviness: true, profiles });
+  const points = solved.slice(0, pressures_Pa.length);
+  const rows = points.map((point, index) => {
+    const row = liftRow(point, pressures_MPa[index], stack.float !== undefined);
+    return profiles ? { ...row, shimPeak: peaksOf(stack, solved[solved.length - 1], point) } : row;
+  });
   return {
     exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
     result: render(rows, theory, stack.shims.length, values),
-    talk: points.flatMap((point, index) => talkOf(point, pressures_MPa[index])),
+    talk: [
+      ...points.flatMap((point, index) => talkOf(point, pressures_MPa[index])),
+      ...rows.flatMap(({ shimPeak, pressure_MPa }: Row) => setWarnings(shimPeak ?? [], pressure_MPa)),
+      ...(profiles ? strengthRemarks(stack) : []),
+    ],
   };
 }
+
+const peaksOf = (stack: StackInput, closed: LiftPoint, point: LiftPoint): ShimPeak[] | null =>
+  point.status === 'converged' ? shimPeaks(stack, closed, point) : null;
 
 function render(rows: readonly Row[], theory: Theory, shimCount: number, values: Values): string {
   if (values.has('json')) return json({ format: 'shimwright/lift', version: 1, theory, points: rows });
