@@ -30,9 +30,10 @@ function series(
   };
 }
 
+/** Of all oil that passes the piston, by whatever path. */
 export function bleedShare({ flows }: ForcePoint): number {
-  const [ports, bleed] = [Math.abs(flows.ports_m3_s), Math.abs(flows.bleed_m3_s)];
-  return ports + bleed === 0 ? 0 : bleed / (ports + bleed);
+  const whole = Object.values(flows).reduce((sum: number, flow: number) => sum + Math.abs(flow), 0);
+  return whole === 0 ? 0 : Math.abs(flows.bleed_m3_s) / whole;
 }
 
 /** The lines of one build on one chart; only the force chart shows both directions at once. */

@@ -7,7 +7,7 @@ import { type Outcome, outcomes } from '../app/solve.ts';
 import { cursorSpeed, direction, topSpeed, visibleBuilds } from '../app/store.ts';
 import { bracket } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
-import { type ChartName, rangeOf, type Series, seriesOf } from './chart-data.ts';
+import { type ChartName, rangeOf, type Series, seriesOf, wavesFrom } from './chart-data.ts';
 import type { PlotLine, PlotView } from './plot-layout.ts';
 
 export const CHARTS: readonly ChartName[] = ['force', 'paths', 'pressures', 'opening'];
@@ -17,6 +17,8 @@ export interface ShownLine extends PlotLine {
   readonly buildId: string;
   readonly label: string;
   readonly part: Series['part'];
+  /** Speed from which the rim ruffles: the line goes on, outside the proven range. */
+  readonly wavesFrom?: number;
 }
 
 interface Scale {
@@ -46,6 +48,12 @@ function labelOf(name: string, part: Series['part']): string {
   return part === 'reboundChamber' ? `${name}, ${text.chart.reboundChamber}` : name;
 }
 
+function onsetOf({ part }: Series, { curve }: Outcome): number | undefined {
+  const way = part === 'compression' ? 1 : part === 'rebound' ? -1 : direction.value;
+  const speed = curve && wavesFrom(curve, way);
+  return speed === undefined ? undefined : inShown('speed', speed);
+}
+
 function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: Scale['toShown']): ShownLine {
   const { colour, dash } = lineOf(series.buildId);
   const label = labelOf(buildName, series.part);
@@ -60,6 +68,7 @@ function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: S
     dash,
     width: series.part === 'reboundChamber' ? 1.25 : 2.25,
     faded: outcome.stale,
+    wavesFrom: onsetOf(series, outcome),
   };
 }
 
@@ -82,8 +91,8 @@ export const plotView = computed<PlotView>(() => ({
   yTitle: scaleOf(chart.value).yTitle,
 }));
 
-/** The line at the cursor: between two solved speeds, straight. */
-function cut(line: ShownLine, x: number): number | undefined {
+/** The line at a speed: between two solved speeds, straight. */
+export function cut(line: ShownLine, x: number): number | undefined {
   if (line.x.length === 0) return undefined;
   const { low, high, share } = bracket(line.x, x);
   const [a, b] = [line.y[low], line.y[high]];

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { fromShown, inShown, show } from '../app/quantities.ts';
 import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
-import { cursorCuts, plotView, shownLines } from './chart-model.ts';
+import { cursorCuts, cut, plotView, shownLines } from './chart-model.ts';
 import { placeNames } from './line-names.ts';
 import { MARGIN } from './plot-layout.ts';
 
@@ -62,6 +62,24 @@ function Names({ frame }: { frame: Frame }): JSX.Element {
   );
 }
 
+/** Where each line leaves the proven range. */
+function Onsets({ frame }: { frame: Frame }): JSX.Element {
+  const { x, y } = scales(frame);
+  return (
+    <g class="onsets">
+      {shownLines.value.map((line) => {
+        const value = line.wavesFrom === undefined ? undefined : cut(line, line.wavesFrom);
+        if (line.wavesFrom === undefined || value === undefined) return null;
+        return (
+          <text key={`${line.buildId}-${line.part}`} x={x(line.wavesFrom)} y={y(value) + 5} fill={line.colour}>
+            {text.chart.wavesMark}
+          </text>
+        );
+      })}
+    </g>
+  );
+}
+
 function Cuts({ frame }: { frame: Frame }): JSX.Element {
   const { x, y } = scales(frame);
   const at = x(inShown('speed', cursorSpeed.value));
@@ -106,6 +124,7 @@ export function CursorLayer(frame: Frame): JSX.Element {
   return (
     <div class="cursor-layer" onPointerDown={drag} onPointerMove={drag}>
       <svg width={frame.width} height={frame.height} aria-hidden="true">
+        <Onsets frame={frame} />
         <Names frame={frame} />
         <Cuts frame={frame} />
       </svg>

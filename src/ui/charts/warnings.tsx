@@ -26,24 +26,35 @@ function failureLines(build: Build, curve: ForceCurve): string[] {
   });
 }
 
-function rangeLines(build: Build, curve: ForceCurve): string[] {
+function airLines(build: Build, curve: ForceCurve): string[] {
   return WAYS.flatMap(({ direction, name }) => {
     const from = airReleaseFrom(curve, direction);
-    const waves = wavesFrom(curve, direction);
-    return [
-      ...(waves === undefined ? [] : [text.chart.waves(build.name, show('speed', waves), name)]),
-      ...(from === undefined ? [] : [text.chart.airRelease(build.name, show('speed', from), name)]),
-    ];
+    return from === undefined ? [] : [text.chart.airRelease(build.name, show('speed', from), name)];
   });
 }
 
-export function Warnings(): JSX.Element | null {
-  const lines = visibleBuilds.value.flatMap((build) => {
-    const outcome = outcomes.value.get(build.id);
-    const failure = outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [];
-    const curve = outcome?.curve;
-    return curve ? [...failure, ...failureLines(build, curve), ...rangeLines(build, curve)] : failure;
+/** One line for all builds: where each leaves the range in which the theory is proven. */
+function wavesLine(solved: readonly { build: Build; curve: ForceCurve }[]): string[] {
+  const places = solved.flatMap(({ build, curve }) => {
+    const ways = WAYS.flatMap(({ direction, name }) => {
+      const from = wavesFrom(curve, direction);
+      return from === undefined ? [] : [text.chart.fromSpeed(show('speed', from), name)];
+    });
+    return ways.length === 0 ? [] : [text.chart.ofBuild(build.name, ways.join(', '))];
   });
+  return places.length === 0 ? [] : [text.chart.waves(places.join('; '))];
+}
+
+export function Warnings(): JSX.Element | null {
+  const known = visibleBuilds.value.map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
+  const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
+  const lines = [
+    ...known.flatMap(({ build, outcome }) =>
+      outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
+    ),
+    ...solved.flatMap(({ build, curve }) => [...failureLines(build, curve), ...airLines(build, curve)]),
+    ...wavesLine(solved),
+  ];
   if (lines.length === 0) return null;
   return (
     <ul class="warnings" role="status">

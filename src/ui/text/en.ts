@@ -192,8 +192,11 @@ export const text = {
     chartFailed: 'The chart library could not be loaded. The readout below still works.',
     failedSpeeds: (build: string, speeds: string, why: string) => `${build} did not solve at ${speeds}: ${why}`,
     span: (low: string, high: string, way: string) => (low === high ? `${low} ${way}` : `${low} to ${high} ${way}`),
-    waves: (build: string, from: string, way: string) =>
-      `${build}: in ${way} from ${from} the rim ruffles into waves and lifts further than shown; outside the proven range.`,
+    wavesMark: '≈',
+    fromSpeed: (speed: string, way: string) => `${way} ${speed}`,
+    ofBuild: (build: string, what: string) => `${build}: ${what}`,
+    waves: (places: string) =>
+      `≈ From here on the rim ruffles into waves and lifts further than shown, outside the proven range. ${places}.`,
     airRelease: (build: string, from: string, direction: string) =>
       `${build}: in ${direction} from ${from} the oil pressure falls to where air comes out; the force is limited there.`,
     summary: (build: string, speed: string, compression: string, rebound: string) =>
