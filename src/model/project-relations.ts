@@ -46,7 +46,7 @@ function buildFaults(build: Place, damper: Place): InputFault[] {
         zone: child(body, 'pressureZone'),
         seat: child(body, 'seat'),
       }),
-      ...featureFaults(valving, child(body, 'seat')),
+      ...featureFaults(valving, child(body, 'pressureZone'), child(body, 'seat')),
       ...materialFaults(valving),
       ...entries(shims).flatMap((row) =>
         relationFault(child(row, 'outerDiameter_mm'), {

@@ -18,8 +18,8 @@ const isGiven = ({ value }: Place): boolean => value !== undefined;
 const freeFrom = (row: Place, clamp_mm: number): number =>
   Math.max(numberAt(child(row, 'innerDiameter_mm')) ?? 0, clamp_mm);
 
-/** @param stack a valving or a stack file @param seat the land under it, which in a project belongs to the damper */
-export function featureFaults(stack: Place, seat: Place): InputFault[] {
+/** @param stack a valving or a stack file @param zone, seat under it, which in a project belong to the damper */
+export function featureFaults(stack: Place, zone: Place, seat: Place): InputFault[] {
   const clamp = numberAt(child(stack, 'clampDiameter_mm'));
   const shims = child(stack, 'shims');
   const rows = entries(shims);
@@ -28,7 +28,7 @@ export function featureFaults(stack: Place, seat: Place): InputFault[] {
     ...(clamp === undefined ? [] : [...clampFaults(shims, rows, clamp), ...springFaults(stack, rows, clamp)]),
     ...rows.flatMap((row, index) => notchFaults(row, index)),
     ...coveredNotchFaults(rows, seat),
-    ...faceRingFaults(rows, seat, clamp),
+    ...(clamp === undefined ? [] : faceRingFaults(rows, clamp, zone, seat)),
   ];
 }
 
@@ -51,13 +51,13 @@ function clampFaults(shims: Place, rows: readonly Place[], clamp: number): Input
 
 function dishFault(row: Place, clamp: number): InputFault[] {
   const rim = rimOf(row);
-  const width = rim === undefined ? 0 : (rim - freeFrom(row, clamp)) / 2;
-  if (width <= 0) return [];
+  const steepest = rim === undefined ? 0 : (STEEPEST_CONE * (rim - freeFrom(row, clamp))) / 2;
+  if (steepest <= 0) return [];
   return relationFault(child(row, 'dish_mm'), {
     code: 'stack.shim.dish',
     wanted: 'a cone no steeper than 1 in 5, a dish to either side of at most',
-    limit: Number((STEEPEST_CONE * width).toPrecision(6)),
-    holds: (dish, limit) => Math.abs(dish) <= limit,
+    limit: Number(steepest.toPrecision(6)),
+    holds: (dish) => Math.abs(dish) <= steepest,
   });
 }
 
@@ -134,12 +134,17 @@ function coveredNotchFaults([face, next]: readonly Place[], seat: Place): InputF
   ];
 }
 
-/** A ring that lies on the seat must cover it, and shims on the clamp must reach over the seat behind it. */
-function faceRingFaults(rows: readonly Place[], seat: Place, clamp: number | undefined): InputFault[] {
+/** A ring that lies on the seat must cover it, and shims on the clamp must reach over seat and zone behind it. */
+function faceRingFaults(rows: readonly Place[], clamp: number, zone: Place, seat: Place): InputFault[] {
   const [face] = rows;
-  if (face === undefined || clamp === undefined || freeFrom(face, clamp) <= clamp) return [];
+  if (face === undefined || freeFrom(face, clamp) <= clamp) return [];
   const clamped = rows.filter((row) => freeFrom(row, clamp) <= clamp).map((row) => rimOf(row) ?? 0);
-  const widest = clamped.length > 0 ? Math.max(...clamped) : undefined;
+  const reach = {
+    wanted: 'at most the largest shim on the clamp,',
+    limit: clamped.length > 0 ? Math.max(...clamped) : undefined,
+    holds: atMost,
+  };
+  const land = child(seat, 'outerDiameter_mm');
   return [
     ...relationFault(child(face, 'innerDiameter_mm'), {
       code: 'stack.face.ring-off-seat',
@@ -147,11 +152,8 @@ function faceRingFaults(rows: readonly Place[], seat: Place, clamp: number | und
       limit: numberAt(child(seat, 'innerDiameter_mm')),
       holds: atMost,
     }),
-    ...relationFault(child(seat, 'outerDiameter_mm'), {
-      code: 'stack.seat.beyond-shims',
-      wanted: 'at most the largest shim on the clamp,',
-      limit: widest,
-      holds: atMost,
-    }),
+    ...(numberAt(land) === undefined
+      ? relationFault(child(zone, 'outerDiameter_mm'), { code: 'stack.zone.beyond-shims', ...reach })
+      : relationFault(land, { code: 'stack.seat.beyond-shims', ...reach })),
   ];
 }

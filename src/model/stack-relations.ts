@@ -108,7 +108,7 @@ export function stackRelations(file: Place): InputFault[] {
   };
   return [
     ...shimFaults(places),
-    ...featureFaults(file, places.seat),
+    ...featureFaults(file, places.zone, places.seat),
     ...materialFaults(file),
     ...ringFaults(places.zone, places.seat),
   ];

@@ -93,6 +93,10 @@ describe('stack features', () => {
       { ...clamped, outerDiameter_mm: 28 },
     ];
     expect(faultsWith('shims', short)).toEqual([['stack.seat.beyond-shims', 'seat.outerDiameter_mm']]);
+    const { seat: _, ...seatless } = features();
+    short[1].outerDiameter_mm = 27.5;
+    const faults = faultsOf(validateStackFile({ ...seatless, shims: short }));
+    expect(faults).toEqual([['stack.zone.beyond-shims', 'pressureZone.outerDiameter_mm']]);
   });
 
   it('takes notches in the first shim alone, under a shim that covers the seat', () => {
