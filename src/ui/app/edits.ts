@@ -2,8 +2,8 @@
 import { newBuildFrom } from '../../model/new-build.ts';
 import type { Build, Project, ShimRow, ValvePlace, Valving } from '../../model/project.ts';
 
-/** Another row of the same shim, once. */
-export const sameAgain = (row: ShimRow): ShimRow => ({ ...row, count: 1 });
+/** Another row of the same shim, once; notches stay behind, because only the face shim can have them. */
+export const sameAgain = ({ notches: _notches, ...row }: ShimRow): ShimRow => ({ ...row, count: 1 });
 
 export const buildOf = (project: Project, id: string): Build =>
   project.builds.find((build) => build.id === id) ?? project.builds[0];

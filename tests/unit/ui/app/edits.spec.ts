@@ -8,6 +8,7 @@ import {
   moveRow,
   removeBuild,
   removeRow,
+  sameAgain,
 } from '../../../../src/ui/app/edits.ts';
 
 const valving: Valving = {
@@ -28,6 +29,13 @@ const project = {
   builds: [build('a', 'Stock'), build('b', 'Revalve')],
   baselineBuild: 'a',
 } as unknown as Project;
+
+describe('sameAgain', () => {
+  it('is the same shim once, ring and dish too, without the notches that only a face shim can have', () => {
+    const features = { outerDiameter_mm: 30, thickness_mm: 0.1, innerDiameter_mm: 20, dish_mm: 0.05 };
+    expect(sameAgain({ ...features, count: 3, notches: { count: 4, width_mm: 2 } })).toEqual({ ...features, count: 1 });
+  });
+});
 
 describe('edits of a stack', () => {
   it('leave the stack they came from as it was', () => {
