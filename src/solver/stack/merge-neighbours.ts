@@ -1,5 +1,5 @@
 /**
- * Joins neighbours that move together exactly into one plate.
+ * Joins neighbours that move together into one plate.
  *
  * | symbol | unit | meaning |
  * |---|---|---|
@@ -8,7 +8,8 @@
  *
  * Shims of equal rim and equal Poisson's ratio that lie on one another have the same w (each carries the share of the
  * load that its D has in ΣD, so the contact between them presses everywhere) and the same u (in-plane equilibrium of
- * a shim does not contain its thickness). Shims coned alike nest, and do the same.
+ * a shim does not contain its thickness). Shims coned alike nest, and do the same. Under large deflection that is exact
+ * for equal thicknesses; docs/theory.md measures what it leaves for others.
  */
 import type { ShimInput } from '../types.ts';
 
