@@ -46,6 +46,7 @@ const COLUMNS: readonly Column[] = [
   { key: 'seatOpening_mm', heading: 'opening mm', read: (p) => fromSI(p.seatOpening_m, 'length', 'mm') },
   { key: 'portsFlow_L_min', heading: 'ports L/min', read: (p) => litresPerMinute(p.flows.ports_m3_s) },
   { key: 'bleedFlow_L_min', heading: 'bleed L/min', read: (p) => litresPerMinute(p.flows.bleed_m3_s) },
+  { key: 'leakageFlow_L_min', read: (p) => litresPerMinute(p.flows.leakage_m3_s) },
   { key: 'airRelease', heading: 'air release', read: (p) => p.airRelease },
   { key: 'gasPressureNeededAbsolute_bar', read: (p) => bar(p.gasPressureNeeded_Pa) },
   { key: 'gasPressureNeededGauge_bar', read: (p) => gauge_bar(p.gasPressureNeeded_Pa) },

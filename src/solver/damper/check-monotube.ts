@@ -1,8 +1,9 @@
 /** Refuses dampers that the equations cannot describe. Stacks are checked where they are solved. */
 import { InputError } from '../../units/fault.ts';
-import type { BleedInput, MonotubeInput, NotchesInput, ValveInput } from './types.ts';
+import type { BleedInput, MonotubeInput, NotchesInput, PistonBandInput, ValveInput } from './types.ts';
 
-/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `valve.notches.*`, `damper.speed.not-finite`. */
+/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `valve.notches.*`,
+ * `damper.piston-band.too-loose`, `damper.piston-band.eccentricity`, `damper.speed.not-finite`. */
 export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number[]): void {
   requirePositive('boreDiameter_m', damper.boreDiameter_m, 'm');
   requirePositive('rodDiameter_m', damper.rodDiameter_m, 'm');
@@ -17,6 +18,7 @@ export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number
   checkValve('compression', damper.compression);
   checkValve('rebound', damper.rebound);
   checkBleed(damper.bleed);
+  if (damper.pistonBand) checkPistonBand(damper.pistonBand, damper.boreDiameter_m);
   for (const [i, v] of speeds_m_s.entries()) {
     if (!Number.isFinite(v)) throw fault('damper.speed.not-finite', `speeds_m_s[${i}]`, v, 'a finite speed', 'm/s');
   }
@@ -56,6 +58,22 @@ function checkBleed({ count, diameter_m, length_m }: BleedInput): void {
   if (count === 0) return;
   requirePositive('bleed.diameter_m', diameter_m, 'm');
   requireNotNegative('bleed.length_m', length_m, 'm');
+}
+
+/** The gap counts as narrow up to this share of the bore. */
+const LOOSEST_SHARE = 0.05;
+
+function checkPistonBand({ clearance_m, length_m, eccentricity }: PistonBandInput, bore_m: number): void {
+  requirePositive('pistonBand.clearance_m', clearance_m, 'm');
+  requirePositive('pistonBand.length_m', length_m, 'm');
+  const widest = LOOSEST_SHARE * bore_m;
+  if (clearance_m > widest * (1 + 1e-9)) {
+    const wanted = `at most a twentieth of the bore, ${widest}`;
+    throw fault('damper.piston-band.too-loose', 'pistonBand.clearance_m', clearance_m, wanted, 'm');
+  }
+  if (!(eccentricity >= 0 && eccentricity <= 1)) {
+    throw fault('damper.piston-band.eccentricity', 'pistonBand.eccentricity', eccentricity, 'from 0 to 1', '');
+  }
 }
 
 function requirePositive(path: string, value: number, unit: string): void {

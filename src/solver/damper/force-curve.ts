@@ -1,34 +1,30 @@
 /**
  * Force against shaft speed of a whole damper: builds the two piston valves, each with a stack table that reaches the
  * fastest speed asked for in its direction, then reads every speed from them.
- *
- * symbol  unit  meaning
- * v       m/s   shaft speed, positive in compression
- * d       m     diameter of a bleed hole
  */
-import { InputError } from '../../units/fault.ts';
 import { usesAt, worstOf } from '../life/stack-life.ts';
-import { closedPath } from '../restriction/closed.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import { drilledHole } from '../restriction/drilled-hole.ts';
-import { roundHoles } from '../restriction/round-holes.ts';
-import type { FluidState, Restriction } from '../restriction/types.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { SolveHooks, StackInput, Theory } from '../types.ts';
-import { type ExplicitValve, explicitValve } from '../valve/explicit-valve.ts';
 import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
+import { rememberedLift } from '../valve/remembered-lift.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
 import { checkMonotube } from './check-monotube.ts';
-import { monotubeAreas, monotubePoint } from './monotube.ts';
-import type { BleedInput, FailedForce, ForceCurve, ForcePoint, MonotubeInput, StackTable } from './types.ts';
+import { bandParts, type CoefficientRanges, rangeEnds, withBand } from './force-band.ts';
+import { type Direction, type OpeningTables, pointsOn, tableOf } from './monotube-valves.ts';
+import type { FailedForce, ForceCurve, ForcePoint, MonotubeInput, StackTable } from './types.ts';
 
 export interface ForceCurveOptions {
   readonly theory: Theory;
   /** Replaces single entries of the coefficient table. */
   readonly coefficients?: Partial<Coefficients>;
+  /** Gives every point the band that the ranges of the coefficients leave open. */
+  readonly bands?: boolean;
+  /** Replaces single ranges of the coefficient table in the bands. */
+  readonly ranges?: CoefficientRanges;
 }
 
-/** Stages that progress counts: two stack tables, then all speeds. */
+/** Stages that progress counts: two stack tables, then all speeds; the bands are one more. */
 const STAGES = 3;
 
 /**
@@ -69,41 +65,34 @@ function withLife(point: ForcePoint | FailedForce, tables: ForceCurve['stacks'])
 
 /** As `forceCurve`, with the solver of the stacks given. */
 export function forceCurveWith(
-  lift: LiftSolver,
+  solveLift: LiftSolver,
   damper: MonotubeInput,
   speeds_m_s: readonly number[],
-  { theory, coefficients: replaced }: ForceCurveOptions,
+  options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
   checkMonotube(damper, speeds_m_s);
-  const coefficients = { ...DEFAULT_COEFFICIENTS, ...replaced };
-  const { fluid } = damper;
-  const bleed = bleedPath(damper.bleed, fluid, coefficients);
-  const { annulus_m2 } = monotubeAreas(damper);
-  const build = (place: 'compression' | 'rebound', direction: number, stage: number): ExplicitValve => {
-    stopIfAsked(hooks);
-    const fastest = Math.max(0, ...speeds_m_s.map((speed) => speed * direction));
-    const setting = { valve: damper[place], bleed, fluid, coefficients, theory };
-    const valve = inPlace(place, () => explicitValve(lift, setting, annulus_m2 * fastest));
-    hooks.onProgress?.(stage, STAGES);
-    return valve;
+  const { theory, bands } = options;
+  const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
+  const lift = bands ? rememberedLift(solveLift) : solveLift;
+  const stages = bands ? STAGES + 1 : STAGES;
+  const tablesFor = (sets: readonly Coefficients[], done?: (stage: number) => void): OpeningTables => {
+    const table = (direction: Direction, stage: number) => {
+      stopIfAsked(hooks);
+      const built = tableOf(direction, { lift, damper, theory }, speeds_m_s, sets);
+      done?.(stage);
+      return built;
+    };
+    return { compression: table('compression', 1), rebound: table('rebound', 2) };
   };
-  const valves = { compression: build('compression', 1, 1), rebound: build('rebound', -1, 2) };
-  const points = speeds_m_s.map((v) => monotubePoint(damper, valves, coefficients.airReleasePressure_Pa, v));
-  hooks.onProgress?.(STAGES, STAGES);
-  return { theory, points, stacks: { compression: valves.compression.table, rebound: valves.rebound.table } };
-}
-
-/** A refusal of the stack solver names its place in the stack; here it also names the valve. */
-function inPlace<Result>(place: string, run: () => Result): Result {
-  try {
-    return run();
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    throw new InputError({ ...error.fault, path: `${place}.stack.${error.fault.path}` });
-  }
-}
-
-function bleedPath(bleed: BleedInput, fluid: FluidState, coefficients: Coefficients): Restriction {
-  return bleed.count === 0 ? closedPath : drilledHole(roundHoles(bleed), fluid, coefficients);
+  const tables = tablesFor([coefficients], (stage) => hooks.onProgress?.(stage, stages));
+  const points = pointsOn(tables, damper, coefficients, speeds_m_s);
+  hooks.onProgress?.(STAGES, stages);
+  const curve = { theory, points, stacks: { compression: tables.compression.table, rebound: tables.rebound.table } };
+  if (!bands) return curve;
+  const ends = rangeEnds(coefficients, options.ranges ?? {});
+  const reaching = tablesFor([coefficients, ...ends.map((end) => end.coefficients)]);
+  const parts = bandParts(reaching, damper, speeds_m_s, coefficients, ends);
+  hooks.onProgress?.(stages, stages);
+  return { ...curve, points: points.map((point, i) => withBand(point, parts[i])) };
 }

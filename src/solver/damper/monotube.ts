@@ -7,8 +7,10 @@
  * v and F are positive in compression. A chamber cannot fall below the air-release pressure p_rel: where it would, dp is held at
  * p_gas - p_rel, the flows are those of that drop, and the rest of the displaced volume is a void behind the piston.
  * At rest the friction is anywhere in a band of the seal friction to both sides; 0 is reported.
+ * Where the piston has a clearance, it drags oil through the gap with half its own speed. Seen from the piston and with A_p
+ * the bore, that is pi D c |v| / 2 from the pressed chamber to the other; the pressure drives the rest of Q.
  * Source: balance of forces on rod and piston. Left out: compressibility, inertia of the oil, floating-piston friction, leakage
- * past band and rod seal.
+ * past the rod seal, drag of the oil in the clearance.
  *
  * symbol        unit  meaning
  * A_p, A_r      m2    bore and rod cross-sections
@@ -17,6 +19,7 @@
  * p_rel, p_atm  Pa    air-release and atmospheric pressure, absolute
  */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { wallDrivenArea } from '../restriction/annular-gap.ts';
 import type { ExplicitValve, FailedValve, ValvePoint } from '../valve/explicit-valve.ts';
 import type { FailedForce, ForcePoint, MonotubeInput } from './types.ts';
 
@@ -48,7 +51,8 @@ export function monotubePoint(
   v: number,
 ): ForcePoint | FailedForce {
   const valve = v < 0 ? valves.rebound : valves.compression;
-  const free = valve.atFlow(monotubeAreas(damper).annulus_m2 * Math.abs(v));
+  const dragged_m3_s = draggedFlow(damper, v);
+  const free = valve.atFlow(monotubeAreas(damper).annulus_m2 * Math.abs(v) - dragged_m3_s);
   if (free.status !== 'converged') return failedForce(v, free);
   const p_gas = damper.gas.absolutePressure_Pa;
   // Only compression lowers a chamber below the gas pressure; the rebound stroke starves no chamber of this layout.
@@ -56,7 +60,12 @@ export function monotubePoint(
   const airRelease = p_gas < gasPressureNeeded_Pa;
   const limited = airRelease && v > 0 ? valve.atDrop(Math.max(p_gas - airReleasePressure_Pa, 0)) : free;
   if (limited.status !== 'converged') return failedForce(v, limited);
-  return { ...forcePoint(damper, limited, v), airRelease, gasPressureNeeded_Pa };
+  const flows = { ...limited.flows, leakage_m3_s: limited.flows.leakage_m3_s + dragged_m3_s };
+  return { ...forcePoint(damper, { ...limited, flows }, v), airRelease, gasPressureNeeded_Pa };
+}
+
+function draggedFlow({ pistonBand, boreDiameter_m }: MonotubeInput, v: number): number {
+  return pistonBand ? wallDrivenArea({ outerDiameter_m: boreDiameter_m, ...pistonBand }) * Math.abs(v) : 0;
 }
 
 function forcePoint(

@@ -1,4 +1,5 @@
 /** Plain SI records of a whole damper and of its force curve. Shaft speed and force are positive in compression. */
+import type { CoefficientName } from '../restriction/coefficients.ts';
 import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, StackInput, StackShape, Theory } from '../types.ts';
 
 export interface PortsInput {
@@ -28,6 +29,16 @@ export interface ValveInput {
   readonly stack: StackInput & { readonly seat: NonNullable<StackInput['seat']> };
 }
 
+/** Clearance of the piston in its tube, past its band. */
+export interface PistonBandInput {
+  /** Half the difference of the diameters [m]. */
+  readonly clearance_m: number;
+  /** Along the tube [m]. */
+  readonly length_m: number;
+  /** Distance of the axes over the clearance: 0 concentric, 1 touching [-]. */
+  readonly eccentricity: number;
+}
+
 export interface FluidState {
   readonly density_kg_m3: number;
   readonly dynamicViscosity_Pa_s: number;
@@ -42,6 +53,8 @@ export interface MonotubeInput {
   readonly compression: ValveInput;
   readonly rebound: ValveInput;
   readonly bleed: BleedInput;
+  /** Absent, the band seals. */
+  readonly pistonBand?: PistonBandInput;
   readonly fluid: FluidState;
   /** Absolute, at the stroke position of the curve [Pa]. */
   readonly gas: {
@@ -113,14 +126,48 @@ export interface ForcePoint {
   readonly shimPressure_Pa: number;
   /** Opening of the working stack at its seat [m]. */
   readonly seatOpening_m: number;
-  /** Volume flow of each path [m3/s], that of the ports with what the notches let through; their sum is the displaced flow, or less where `airRelease` limits the drop. */
-  readonly flows: { readonly ports_m3_s: number; readonly bleed_m3_s: number };
+  /** Their sum is the displaced flow, or less where `airRelease` limits the drop. */
+  readonly flows: PathFlows;
   /** The lowest chamber would fall below the air-release pressure; the drop and the force are limited there. */
   readonly airRelease: boolean;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;
   /** Absent when the strength of no shim is known. */
   readonly life?: PointLife;
+  /** Present when asked for. */
+  readonly band?: ForceBand | FailedBand;
+}
+
+/** Volume flow of each path [m3/s]. */
+export interface PathFlows {
+  /** With what the notches let through. */
+  readonly ports_m3_s: number;
+  readonly bleed_m3_s: number;
+  /** Past the piston band, with what the moving piston drags along. */
+  readonly leakage_m3_s: number;
+}
+
+/** How far the force may lie from its value because the coefficients are known to a range only. */
+export interface ForceBand {
+  readonly status: 'converged';
+  readonly low_N: number;
+  readonly high_N: number;
+  /** The coefficient whose range moves the force most; absent where none moves it. */
+  readonly mostFrom?: CoefficientName;
+  readonly parts: readonly BandPart[];
+}
+
+/** What the range of one coefficient does alone, the others at their values: both >= 0 [N]. */
+export interface BandPart {
+  readonly coefficient: CoefficientName;
+  readonly down_N: number;
+  readonly up_N: number;
+}
+
+/** At one end of a range the damper has no state. */
+export interface FailedBand {
+  readonly status: FailureStatus | 'beyond-table';
+  readonly reason: string;
 }
 
 export interface FailedForce {

@@ -1,17 +1,17 @@
 /**
- * One flow direction of a piston valve: (ports, then shims and their notches) beside a bleed. With the stack's table the
- * valve is explicit in the pressure p across the shims:
- *   h = opening(p);  Q_s = curtain flow at (h, p) + notch flow at p;  dp = p + port loss(Q_s);  Q = Q_s + bleed flow(dp)
+ * One flow direction of a piston valve: (ports, then shims and their notches) beside a bleed and the leak past the piston.
+ * With the stack's table the valve is explicit in the pressure p across the shims:
+ *   h = opening(p);  Q_s = curtain flow at (h, p) + notch flow at p;  dp = p + port loss(Q_s);  Q = Q_s + bleed and leak flow(dp)
  * All four rise with p, so a given Q or a given dp is one bracketed root.
- * Left out: ports that cover only part of the circumference, flow force on the shim, leakage past the piston band.
+ * Left out: ports that cover only part of the circumference, flow force on the shim.
  *
  * symbol  unit  meaning
  * p       Pa    pressure across the shims of the working stack
  * h       m     opening at the seat
- * Q_s     m3/s  flow through ports, then shims and notches; Q with the bleed
+ * Q_s     m3/s  flow through ports, then shims and notches; Q with bleed and leak
  * dp      Pa    drop over the whole valve
  */
-import type { FluidState, StackTable, ValveInput } from '../damper/types.ts';
+import type { FluidState, PathFlows, StackTable, ValveInput } from '../damper/types.ts';
 import { bracketedRoot } from '../numeric/bracketed-root.ts';
 import { valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
@@ -28,7 +28,7 @@ export interface ValvePoint {
   readonly drop_Pa: number;
   readonly shimPressure_Pa: number;
   readonly seatOpening_m: number;
-  readonly flows: { readonly ports_m3_s: number; readonly bleed_m3_s: number };
+  readonly flows: PathFlows;
 }
 
 export interface FailedValve {
@@ -48,18 +48,30 @@ export interface ExplicitValve {
 export interface ValveSetting {
   readonly valve: ValveInput;
   readonly bleed: Restriction;
+  readonly leakage: Restriction;
   readonly fluid: FluidState;
   readonly coefficients: Coefficients;
-  readonly theory: Theory;
 }
 
-/** Builds the valve with a stack table that reaches `largestFlow_m3_s`, or ends earlier for a reason that its points then give. */
-export function explicitValve(solveLift: LiftSolver, setting: ValveSetting, largestFlow_m3_s: number): ExplicitValve {
-  const { valve, theory } = setting;
-  const at = valveState(setting);
+/**
+ * Table of the stack that all settings share: it reaches `largestFlow_m3_s` with every one of them, or ends earlier for a
+ * reason that its points then give.
+ */
+export function tableReaching(
+  solveLift: LiftSolver,
+  settings: readonly ValveSetting[],
+  theory: Theory,
+  largestFlow_m3_s: number,
+): OpeningTable {
+  const states = settings.map(valveState);
   const enough = ({ pressure_Pa, seatOpening_m }: ConvergedLift) =>
-    totalFlow(at(pressure_Pa, seatOpening_m)) >= largestFlow_m3_s;
-  const stackTable = openingTable(solveLift, valve.stack, theory, enough);
+    states.every((at) => totalFlow(at(pressure_Pa, seatOpening_m)) >= largestFlow_m3_s);
+  return openingTable(solveLift, settings[0].valve.stack, theory, enough);
+}
+
+/** The valve on the table of its stack. */
+export function valveOn(stackTable: OpeningTable, setting: ValveSetting): ExplicitValve {
+  const at = valveState(setting);
   const state = (p: number) => at(p, stackTable.opening(p));
   return {
     table: stackTable.table,
@@ -69,7 +81,13 @@ export function explicitValve(solveLift: LiftSolver, setting: ValveSetting, larg
   };
 }
 
-function valveState({ valve, bleed, fluid, coefficients }: ValveSetting): (p: number, h: number) => ValvePoint {
+function valveState({
+  valve,
+  bleed,
+  leakage,
+  fluid,
+  coefficients,
+}: ValveSetting): (p: number, h: number) => ValvePoint {
   const { seat, shims } = valve.stack;
   const land = {
     innerRadius_m: seat.innerRadius_m,
@@ -81,12 +99,13 @@ function valveState({ valve, bleed, fluid, coefficients }: ValveSetting): (p: nu
     const opening = curtain({ ...land, gap_m: h }, fluid, coefficients.jetDischarge);
     const shims_m3_s = valueOrNaN(opening.flow(p)) + valueOrNaN(notches.flow(p));
     const drop_Pa = p + valueOrNaN(ports.drop(shims_m3_s));
-    const flows = { ports_m3_s: shims_m3_s, bleed_m3_s: valueOrNaN(bleed.flow(drop_Pa)) };
+    const [bleed_m3_s, leakage_m3_s] = [bleed, leakage].map((path) => valueOrNaN(path.flow(drop_Pa)));
+    const flows = { ports_m3_s: shims_m3_s, bleed_m3_s, leakage_m3_s };
     return { status: 'converged', drop_Pa, shimPressure_Pa: p, seatOpening_m: h, flows };
   };
 }
 
-const totalFlow = ({ flows }: ValvePoint): number => flows.ports_m3_s + flows.bleed_m3_s;
+const totalFlow = ({ flows }: ValvePoint): number => flows.ports_m3_s + flows.bleed_m3_s + flows.leakage_m3_s;
 
 /** Finds the shim pressure at which `quantity` has the wanted value; where the table ends before, says why. */
 function invert(

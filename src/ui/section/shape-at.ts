@@ -76,6 +76,7 @@ function pointBetween(a: ForcePoint, b: ForcePoint, share: number): ForcePoint {
     flows: {
       ports_m3_s: between(a.flows.ports_m3_s, b.flows.ports_m3_s, share),
       bleed_m3_s: between(a.flows.bleed_m3_s, b.flows.bleed_m3_s, share),
+      leakage_m3_s: between(a.flows.leakage_m3_s, b.flows.leakage_m3_s, share),
     },
     airRelease: a.airRelease || b.airRelease,
     gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),

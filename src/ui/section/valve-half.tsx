@@ -105,8 +105,9 @@ function Ghost({ sheet, ghost }: Pick<HalfProps, 'sheet' | 'ghost'>): JSX.Elemen
 function OilPath({ sheet, stack, body, damper }: HalfProps): JSX.Element | null {
   const { point, state, valving } = stack;
   if (!point || !state) return null;
-  const whole = Math.abs(point.flows.ports_m3_s) + Math.abs(point.flows.bleed_m3_s);
-  const share = whole > 0 ? Math.abs(point.flows.ports_m3_s) / whole : 0;
+  const { ports_m3_s, bleed_m3_s, leakage_m3_s } = point.flows;
+  const whole = Math.abs(ports_m3_s) + Math.abs(bleed_m3_s) + Math.abs(leakage_m3_s);
+  const share = whole > 0 ? Math.abs(ports_m3_s) / whole : 0;
   if (share < 0.01 || state.seatOpening_m <= 0) return null;
   const middle = sheet.x((body.pressureZone.innerDiameter_mm + body.pressureZone.outerDiameter_mm) / 4);
   const seat = sheet.x((body.seat.innerDiameter_mm + body.seat.outerDiameter_mm) / 4);

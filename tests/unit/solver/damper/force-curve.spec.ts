@@ -137,6 +137,30 @@ describe('forceCurve', () => {
     expect(points[1].dampingForce_N).toBeLessThan(0.95 * plain[1].dampingForce_N);
   });
 
+  const pistonBand = { clearance_m: 0.05e-3, length_m: 10e-3, eccentricity: 0.5 };
+
+  it('leaks past the piston with the pressure and with the drag of the moving wall', () => {
+    // Source: own arithmetic, no shims that open and no bleed, so all the oil goes through the gap; D = 43.95 mm on bore 44:
+    // A_gap = 6.90365 mm2, Q = 1366.593 mm2 * 0.01 m/s = 13.66593 mL/s, dragged along 0.03452 mL/s, pressed 13.63141 mL/s;
+    // dp = 12 mu L Q / (A c^2 1.375) + 54/35 844/2 (Q/A)^2 = 875 395 + 2 538 Pa.
+    const bleed = { count: 0, diameter_m: 0, length_m: 0 };
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 1e8 };
+    const { pistonDrop_Pa, flows } = pointAt(0.01, { bleed, gas, pistonBand }, { crackingPressure_Pa: 1e12 });
+    expect(relative(pistonDrop_Pa, 877_933.848)).toBeLessThan(1e-5);
+    expect(flows.ports_m3_s + flows.bleed_m3_s).toBe(0);
+    expect(relative(flows.leakage_m3_s, 1366.5927e-8)).toBeLessThan(1e-6);
+  });
+
+  it('pushes back less where the piston leaks, in both directions, and not at all differently where its band seals', () => {
+    const sealed = curve([-0.1, 0.1]).points as ForcePoint[];
+    const leaking = curve([-0.1, 0.1], { pistonBand: { ...pistonBand, clearance_m: 0.1e-3 } }).points as ForcePoint[];
+    for (const [i, { dampingForce_N, flows }] of leaking.entries()) {
+      expect(Math.abs(dampingForce_N)).toBeLessThan(0.97 * Math.abs(sealed[i].dampingForce_N));
+      expect(flows.leakage_m3_s).toBeGreaterThan(0);
+      expect(sealed[i].flows.leakage_m3_s).toBe(0);
+    }
+  });
+
   it('reports progress and stops when asked', () => {
     const seen: [number, number][] = [];
     forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
@@ -173,6 +197,20 @@ describe('forceCurve', () => {
     ['damper.not-positive', 'compression.notches.width_m', { compression: notched(2, 0) }, 0.1],
     // A quarter of the rim of 30 mm is 23.562 mm, two notches may have 11.781 mm each.
     ['valve.notches.too-wide', 'rebound.notches.width_m', { rebound: notched(2, 11.79e-3) }, 0.1],
+    ['damper.not-positive', 'pistonBand.clearance_m', { pistonBand: { ...pistonBand, clearance_m: 0 } }, 0.1],
+    ['damper.not-positive', 'pistonBand.length_m', { pistonBand: { ...pistonBand, length_m: -1 } }, 0.1],
+    [
+      'damper.piston-band.too-loose',
+      'pistonBand.clearance_m',
+      { pistonBand: { ...pistonBand, clearance_m: 2.3e-3 } },
+      0.1,
+    ],
+    [
+      'damper.piston-band.eccentricity',
+      'pistonBand.eccentricity',
+      { pistonBand: { ...pistonBand, eccentricity: 1.1 } },
+      0.1,
+    ],
     ['damper.speed.not-finite', 'speeds_m_s[0]', {}, Number.NaN],
   ])('refuses with %s at %s', (code, path, damper, speed) => {
     expect(() => curve([speed], damper)).toThrow(

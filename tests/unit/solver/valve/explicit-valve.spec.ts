@@ -2,7 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { closedPath } from '../../../../src/solver/restriction/closed.ts';
 import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coefficients.ts';
 import { drilledHole } from '../../../../src/solver/restriction/drilled-hole.ts';
-import { explicitValve, type ValvePoint, type ValveSetting } from '../../../../src/solver/valve/explicit-valve.ts';
+import {
+  tableReaching,
+  type ValvePoint,
+  type ValveSetting,
+  valveOn,
+} from '../../../../src/solver/valve/explicit-valve.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
@@ -10,11 +15,20 @@ const { fluid, compression: valve } = MONOTUBE;
 const bleedHole = { count: 1, area_m2: Math.PI * 0.64e-6, hydraulicDiameter_m: 1.6e-3, length_m: 4.8e-3 };
 const bleed = drilledHole(bleedHole, fluid, DEFAULT_COEFFICIENTS);
 
-const SETTING: ValveSetting = { valve, bleed, fluid, coefficients: DEFAULT_COEFFICIENTS, theory: 'small-deflection' };
+const SETTING: ValveSetting = {
+  valve,
+  bleed,
+  leakage: closedPath,
+  fluid,
+  coefficients: DEFAULT_COEFFICIENTS,
+};
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
 
-const build = (setting: Partial<ValveSetting> = {}, stack: Partial<LinearStack> = {}, largestFlow = 1e-3) =>
-  explicitValve(linearStack({ ...STACK, ...stack }), { ...SETTING, ...setting }, largestFlow);
+const build = (setting: Partial<ValveSetting> = {}, stack: Partial<LinearStack> = {}, largestFlow = 1e-3) => {
+  const changed = { ...SETTING, ...setting };
+  const solveLift = linearStack({ ...STACK, ...stack });
+  return valveOn(tableReaching(solveLift, [changed], 'small-deflection', largestFlow), changed);
+};
 
 const solvedAt = (flow: number, ...rest: Parameters<typeof build>): ValvePoint => {
   const point = build(...rest).atFlow(flow);
@@ -22,7 +36,7 @@ const solvedAt = (flow: number, ...rest: Parameters<typeof build>): ValvePoint =
   return point as ValvePoint;
 };
 
-describe('explicitValve', () => {
+describe('a valve on the table of its stack', () => {
   it('agrees with a calculation done by hand at 0.4 MPa across the shims', () => {
     // Source: own arithmetic with the printed formulas (docs/theory-hydraulics.md, worked point): opening 0.15 mm.
     const point = solvedAt(2.548868410331577e-4 + 4.8534957006212225e-5);
@@ -99,7 +113,11 @@ describe('explicitValve', () => {
   });
 
   it('is at rest at no flow', () => {
-    expect(solvedAt(0)).toMatchObject({ drop_Pa: 0, shimPressure_Pa: 0, flows: { ports_m3_s: 0, bleed_m3_s: 0 } });
+    expect(solvedAt(0)).toMatchObject({
+      drop_Pa: 0,
+      shimPressure_Pa: 0,
+      flows: { ports_m3_s: 0, bleed_m3_s: 0, leakage_m3_s: 0 },
+    });
   });
 
   it('gives the flows of a drop, and the drop of those flows', () => {

@@ -24,7 +24,7 @@ const point = (shaftSpeed_m_s: number, part: Partial<ForcePoint> = {}): ForcePoi
   pistonDrop_Pa: 0,
   shimPressure_Pa: 0,
   seatOpening_m: 1e-4,
-  flows: { ports_m3_s: 3e-4, bleed_m3_s: 1e-4 },
+  flows: { ports_m3_s: 3e-4, bleed_m3_s: 1e-4, leakage_m3_s: 0 },
   airRelease: false,
   gasPressureNeeded_Pa: 0,
   ...part,
@@ -50,8 +50,8 @@ describe('what a chart shows', () => {
   });
 
   it('the share of the bleed counts oil, whichever way it goes, and is 0 when nothing moves', () => {
-    expect(bleedShare(point(-1, { flows: { ports_m3_s: -3, bleed_m3_s: -1 } }))).toBe(0.25);
-    expect(bleedShare(point(1, { flows: { ports_m3_s: 0, bleed_m3_s: 0 } }))).toBe(0);
+    expect(bleedShare(point(-1, { flows: { ports_m3_s: -3, bleed_m3_s: -1, leakage_m3_s: -4 } }))).toBe(0.125);
+    expect(bleedShare(point(1, { flows: { ports_m3_s: 0, bleed_m3_s: 0, leakage_m3_s: 0 } }))).toBe(0);
   });
 
   it('the axis holds every value and zero', () => {

@@ -46,7 +46,7 @@ const point = (shaftSpeed_m_s: number): ForcePoint => ({
   pistonDrop_Pa: 0,
   shimPressure_Pa: Math.abs(shaftSpeed_m_s) * 1e6,
   seatOpening_m: 0,
-  flows: { ports_m3_s: Math.abs(shaftSpeed_m_s), bleed_m3_s: 0 },
+  flows: { ports_m3_s: Math.abs(shaftSpeed_m_s), bleed_m3_s: 0, leakage_m3_s: 0 },
   airRelease: shaftSpeed_m_s >= 1,
   gasPressureNeeded_Pa: 0,
 });
