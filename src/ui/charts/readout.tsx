@@ -12,6 +12,7 @@ import { LineSample } from '../panels/icons.tsx';
 import { isSolved, type StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { bleedShare } from './chart-data.ts';
+import { lifeReserve, yieldReserve } from './reserve.ts';
 
 interface Reading {
   readonly build: Build;
@@ -62,6 +63,8 @@ function rows(): [string, string, Cell][] {
       withUnit(r.stress, unitOfShown('stress')),
       ({ state }) => (state ? showBare('stress', Math.max(...state.shimStress_Pa)) : r.none),
     ],
+    ['life', r.lifeReserve, ({ point }) => lifeReserve(point)],
+    ['yield', r.yieldReserve, ({ point }) => yieldReserve(point)],
   ];
 }
 

@@ -1,5 +1,6 @@
 /** Looking up what the solver computed: between two computed points, straight lines. No mechanics here. */
 import type { ConvergedLift, FailedForce, ForceCurve, ForcePoint, StackShape, StackTable } from '../app/solved.ts';
+import { lifeBetween } from './life-at.ts';
 
 export const isSolved = (point: ForcePoint | FailedForce): point is ForcePoint => point.status === 'converged';
 
@@ -80,6 +81,7 @@ function pointBetween(a: ForcePoint, b: ForcePoint, share: number): ForcePoint {
     },
     airRelease: a.airRelease || b.airRelease,
     gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),
+    life: lifeBetween(a.life, b.life, share),
   };
 }
 

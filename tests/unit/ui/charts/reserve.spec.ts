@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import type { ForcePoint } from '../../../../src/ui/app/solved.ts';
+import { lifeReserve, yieldReserve } from '../../../../src/ui/charts/reserve.ts';
+
+const pointWith = (fatigue: number, yields: number): ForcePoint =>
+  ({
+    life: {
+      fatigue: { use: fatigue, shim: 2 },
+      yield: { use: yields, shim: 0 },
+      takesSet: yields > 1,
+      unknownShims: 0,
+    },
+  }) as ForcePoint;
+
+describe('reserves at the cursor', () => {
+  it('are the reciprocal of the use, with the shim counted from 1', () => {
+    const point = pointWith(0.8, 0.5);
+    expect(lifeReserve(point)).toBe('1.25 in shim 3');
+    expect(yieldReserve(point)).toBe('2.00 in shim 1');
+  });
+
+  it('warn of a set', () => {
+    expect(yieldReserve(pointWith(0.8, 1.25))).toBe('0.80 in shim 1: will take a set');
+  });
+
+  it('are ample where next to nothing is used, and a dash where no strength is known', () => {
+    expect(lifeReserve(pointWith(0, 0))).toBe('over 10');
+    expect(lifeReserve({} as ForcePoint)).toBe('–');
+    expect(yieldReserve({} as ForcePoint)).toBe('–');
+  });
+});
