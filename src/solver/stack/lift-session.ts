@@ -11,8 +11,9 @@
  * linear in the lifts, so what lies between two permitted states is permitted. A load that does not converge at once
  * is reached in halved steps.
  */
-import type { FailedLift, FailureStatus, LiftOptions, LiftPoint, StackInput } from '../types.ts';
-import { type Equilibrium, RESIDUAL_TOLERANCE } from './equilibrate.ts';
+import type { LiftOptions, LiftPoint, StackInput } from '../types.ts';
+import type { Equilibrium } from './equilibrate.ts';
+import { failedLift } from './failed-lift.ts';
 import { followPath, restoreState, type SavedState, saveState } from './follow-path.ts';
 import { readLift } from './read-lift.ts';
 import { readStress } from './read-stress.ts';
@@ -92,19 +93,4 @@ function remember(solved: SavedState[], state: SavedState): void {
   const at = solved.findIndex(({ p }) => p >= state.p);
   if (at < 0) solved.push(state);
   else solved.splice(at, solved[at].p === state.p ? 1 : 0, state);
-}
-
-function failedLift(p: number, { status, iterations, residual }: Equilibrium): FailedLift {
-  const reasons: Record<FailureStatus, string> = {
-    'not-converged': `balance left ${residual.toExponential(1)} of the load, wanted ${RESIDUAL_TOLERANCE}, after ${iterations} iterations`,
-    'contact-not-resolved': 'no set of closed contacts satisfies all gaps and forces',
-    singular: 'a stiffness matrix could not be factored',
-  };
-  return {
-    status: status as FailureStatus,
-    pressure_Pa: p,
-    iterations,
-    residual,
-    reason: reasons[status as FailureStatus],
-  };
 }
