@@ -82,8 +82,9 @@ describe('the texts', () => {
 
   const textsBelow = (folder: string): string[] =>
     readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
-      if (entry.isDirectory()) return SKIPPED.has(entry.name) ? [] : textsBelow(join(folder, entry.name));
-      return BINARY.test(entry.name) ? [] : [join(folder, entry.name)];
+      if (SKIPPED.has(entry.name)) return [];
+      if (entry.isDirectory()) return textsBelow(join(folder, entry.name));
+      return !entry.isFile() || BINARY.test(entry.name) ? [] : [join(folder, entry.name)];
     });
 
   it('name no registry of packages', () => {
