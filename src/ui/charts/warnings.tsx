@@ -57,10 +57,12 @@ export function Warnings(): JSX.Element | null {
   ];
   if (lines.length === 0) return null;
   return (
-    <ul class="warnings" role="status">
-      {lines.map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
+    <div class="warnings" role="status">
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
