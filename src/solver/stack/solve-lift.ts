@@ -7,7 +7,7 @@
  */
 import { InputError } from '../../units/fault.ts';
 import type { LiftPoint, LiftResult, StackInput } from '../types.ts';
-import { createLiftSession, type SolveLiftOptions } from './lift-session.ts';
+import { createLoadedStack, type SolveLiftOptions } from './loaded-stack.ts';
 
 /**
  * @param pressures_Pa pressures on the zone, >= 0, in any order; they are visited from the least to the greatest [Pa]
@@ -16,10 +16,10 @@ import { createLiftSession, type SolveLiftOptions } from './lift-session.ts';
  */
 export function solveLift(stack: StackInput, pressures_Pa: readonly number[], options: SolveLiftOptions): LiftResult {
   pressures_Pa.forEach(requirePressure);
-  const session = createLiftSession(stack, options);
+  const loaded = createLoadedStack(stack, options);
   const order = pressures_Pa.map((_, i) => i).sort((i, j) => pressures_Pa[i] - pressures_Pa[j]);
   const points: LiftPoint[] = new Array(pressures_Pa.length);
-  for (const i of order) points[i] = session.at(pressures_Pa[i]);
+  for (const i of order) points[i] = loaded.at(pressures_Pa[i]);
   return { theory: options.theory, points };
 }
 

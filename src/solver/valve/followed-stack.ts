@@ -7,7 +7,7 @@
  */
 import type { StackTable } from '../damper/types.ts';
 import { stackLife } from '../life/stack-life.ts';
-import { createLiftSession } from '../stack/lift-session.ts';
+import { createLoadedStack } from '../stack/loaded-stack.ts';
 import type { LiftPoint, ShimStress, StackInput, Theory } from '../types.ts';
 import { findWavesOnset } from './waves-onset.ts';
 
@@ -20,10 +20,10 @@ export interface FollowedStack {
 
 /** @throws InputError `stack.*` for a stack outside the model */
 export function followStack(stack: StackInput, theory: Theory): FollowedStack {
-  const session = createLiftSession(stack, { theory, landPressure: 'falling', profiles: true });
+  const loaded = createLoadedStack(stack, { theory, landPressure: 'falling', profiles: true });
   const profiles = new Map<number, readonly ShimStress[]>();
   const at = (p: number): LiftPoint => {
-    const point = session.at(p);
+    const point = loaded.at(p);
     if (point.status !== 'converged') return point;
     const { stress, ...rest } = point;
     if (stress) profiles.set(p, stress);
@@ -33,7 +33,7 @@ export function followStack(stack: StackInput, theory: Theory): FollowedStack {
     const states = table.pressure_Pa.map((p) => profiles.get(p)).filter((stress) => stress !== undefined);
     if (states.length !== table.pressure_Pa.length) throw new Error('every pressure of the table was solved here');
     const life = stackLife(stack.shims, states);
-    const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, session.wavinessAt) : undefined;
+    const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, loaded.wavinessAt) : undefined;
     return { ...table, ...(waves && { waves }), ...(life && { life }) };
   };
   return { at, judge };

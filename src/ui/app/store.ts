@@ -62,7 +62,7 @@ export const setTopSpeed = (speed_m_s: number): void => {
   setCursor(cursorSpeed.value);
 };
 
-/** The first project of a session; there is nothing to undo before it. */
+/** The first project shown; there is nothing to undo before it. */
 export function startWith(first: Project): void {
   history.value = startHistory(first);
   wantedBuild.value = first.builds.find((build) => build.id !== first.baselineBuild)?.id ?? first.baselineBuild;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createLiftSession } from '../../../../src/solver/stack/lift-session.ts';
+import { createLoadedStack } from '../../../../src/solver/stack/loaded-stack.ts';
 import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
 import type { LiftPoint, Theory } from '../../../../src/solver/types.ts';
 import { InputError } from '../../../../src/units/fault.ts';
@@ -65,7 +65,7 @@ describe.each(THEORIES)('%s: a list of pressures', (theory) => {
 
 describe('large-deflection: one stack kept ready', () => {
   it('goes on after a point that failed, and is none the worse for it', () => {
-    const session = createLiftSession(staged, { theory: 'large-deflection' });
+    const session = createLoadedStack(staged, { theory: 'large-deflection' });
     const first = liftOf(session.at(1e5));
     const failed = session.at(1e305);
     expect(failed.status).not.toBe('converged');

@@ -33,7 +33,7 @@ export interface SolveLiftOptions extends LiftOptions {
   readonly elements?: number;
 }
 
-export interface LiftSession {
+export interface LoadedStack {
   /** Solves one pressure >= 0 [Pa]; a failure leaves what was solved before as it was. */
   readonly at: (p: number) => LiftPoint;
   /** Margin against waves at a pressure already solved; large deflection only [-]. */
@@ -41,7 +41,7 @@ export interface LiftSession {
 }
 
 /** @throws InputError `stack.*` for a stack outside the model */
-export function createLiftSession(stack: StackInput, options: SolveLiftOptions): LiftSession {
+export function createLoadedStack(stack: StackInput, options: SolveLiftOptions): LoadedStack {
   validateStack(stack);
   const system = createStackSystem(stack, options);
   const solved: SavedState[] = [];
