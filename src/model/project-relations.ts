@@ -1,9 +1,10 @@
 /** How the parts of a project must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
+import { bleedFaults } from './bleed-relations.ts';
 import { materialFaults } from './material-relations.ts';
 import { child, describe, entries, numberAt, type Place } from './place.ts';
 import type { ValvePlace } from './project.ts';
-import { lessThan, relationFault } from './relation.ts';
+import { atMost, lessThan, relationFault } from './relation.ts';
 import { featureFaults } from './stack-features.ts';
 import { ringFaults, shimFaults } from './stack-relations.ts';
 
@@ -16,12 +17,23 @@ function damperFaults(damper: Place): InputFault[] {
   const bodies = VALVE_PLACES.map((place) => child(damper, 'valves', place));
   return [
     ...withinBore(child(damper, 'rodDiameter_mm'), 'damper.rod.beyond-bore'),
+    ...bandFaults(child(damper, 'pistonBand', 'clearance_mm'), bore),
     ...bodies.flatMap((body) => [
       ...portFaults(child(body, 'ports')),
       ...ringFaults(child(body, 'pressureZone'), child(body, 'seat')),
       ...withinBore(child(body, 'seat', 'outerDiameter_mm'), 'damper.seat.beyond-bore'),
     ]),
   ];
+}
+
+/** A gap that counts as narrow: the flow through it is that between two plates. */
+function bandFaults(clearance: Place, bore: number | undefined): InputFault[] {
+  return relationFault(clearance, {
+    code: 'damper.piston-band.too-loose',
+    wanted: 'at most a twentieth of the bore,',
+    limit: bore === undefined ? undefined : bore / 20,
+    holds: atMost,
+  });
 }
 
 /** A port is a round hole by its diameter or any shape by its area: one of the two, never both. */
@@ -121,7 +133,10 @@ export function projectRelations(project: Place): InputFault[] {
     ...damperFaults(damper),
     ...gasFaults(child(project, 'gas'), damper),
     ...viscosityFaults(child(project, 'fluid', 'viscosity')),
-    ...entries(child(project, 'builds')).flatMap((build) => buildFaults(build, damper)),
+    ...entries(child(project, 'builds')).flatMap((build) => [
+      ...buildFaults(build, damper),
+      ...bleedFaults(child(build, 'bleed')),
+    ]),
     ...identityFaults(project),
   ];
 }

@@ -2,7 +2,9 @@
  * Shape of the project document. Bounds are limits of physical sense, wide on purpose; how the sizes must relate to one
  * another is in project-relations.ts.
  */
+
 import { listOf, numberIn, record, size, textUpTo, wholeNumber } from './fields.ts';
+import { ISO_GRADES } from './project.ts';
 import {
   MAX_DIAMETER_MM,
   materialSchema,
@@ -18,7 +20,10 @@ export const PROJECT_VERSION = 1;
 
 const name = textUpTo(200);
 const notes = textUpTo(100_000);
-const temperature_degC = numberIn({ from: -60, upTo: 250 });
+/** What oil may have [°C]. */
+export const OIL_TEMPERATURES = { from: -60, upTo: 250 } as const;
+
+const temperature_degC = numberIn(OIL_TEMPERATURES);
 const kinematicViscosity_cSt = numberIn({ from: 0.5, upTo: 100_000 });
 
 const valvingSchema = record({
@@ -38,8 +43,20 @@ const portsSchema = record({
 
 const valveBodySchema = record({ ports: portsSchema, pressureZone: ringSchema, seat: ringSchema });
 
+const needleSchema = record({
+  coneAngle_deg: numberIn({ from: 1, upTo: 150 }),
+  travelPerClick_mm: size(20),
+  clicks: wholeNumber(0, 1000),
+  clickCount: wholeNumber(1, 1000),
+});
+
 /** A count of 0 closes the bleed. */
-const bleedSchema = record({ count: wholeNumber(0, 100), diameter_mm: size(50), length_mm: size(500) });
+const bleedSchema = record({
+  count: wholeNumber(0, 100),
+  diameter_mm: size(50),
+  length_mm: size(500),
+  needle: needleSchema.optional(),
+});
 
 const byPlace = <Item extends z.ZodType>(item: Item) => record({ pistonCompression: item, pistonRebound: item });
 
@@ -51,6 +68,12 @@ export const buildSchema = record({
   bleed: bleedSchema,
 });
 
+const pistonBandSchema = record({
+  clearance_mm: size(10),
+  length_mm: size(500),
+  eccentricity: numberIn({ from: 0, upTo: 1 }),
+});
+
 const damperSchema = record({
   name,
   layout: z.literal('monotube', { error: '"monotube"' }),
@@ -58,12 +81,14 @@ const damperSchema = record({
   rodDiameter_mm: size(MAX_DIAMETER_MM),
   travel_mm: size(5000),
   sealFriction_N: numberIn({ from: 0, upTo: 100_000 }),
+  pistonBand: pistonBandSchema.optional(),
   valves: byPlace(valveBodySchema),
 });
 
 const viscosityPointSchema = record({ temperature_degC, kinematicViscosity_cSt });
 
-const viscosityError = 'an object of kind "two-point" or "viscosity-index"';
+const viscosityIndex = numberIn({ from: -200, upTo: 1000 });
+const viscosityError = 'an object of kind "two-point", "viscosity-index" or "iso-grade"';
 const viscositySchema = z.discriminatedUnion(
   'kind',
   [
@@ -74,7 +99,12 @@ const viscositySchema = z.discriminatedUnion(
     record({
       kind: z.literal('viscosity-index'),
       kinematicViscosity40_cSt: kinematicViscosity_cSt,
-      viscosityIndex: numberIn({ from: -200, upTo: 1000 }),
+      viscosityIndex,
+    }),
+    record({
+      kind: z.literal('iso-grade'),
+      isoGrade: z.literal(ISO_GRADES, { error: `one of the grades ${ISO_GRADES.join(', ')}` }),
+      viscosityIndex,
     }),
   ],
   { error: viscosityError },

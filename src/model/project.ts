@@ -81,11 +81,32 @@ export interface ValveBody {
   seat: { innerDiameter_mm: number; outerDiameter_mm: number };
 }
 
-/** A fixed hole open in both directions. */
+/** A hole open in both directions, fixed or with the needle of an adjuster in it. */
 export interface Bleed {
   count: number;
   diameter_mm: number;
   length_mm: number;
+  needle?: Needle;
+}
+
+/** A cone that closes the bleed hole. */
+export interface Needle {
+  /** Between opposite flanks. */
+  coneAngle_deg: number;
+  travelPerClick_mm: number;
+  /** From closed. */
+  clicks: number;
+  /** How many clicks the adjuster has. */
+  clickCount: number;
+}
+
+/** Clearance of the piston in its tube; when absent its band seals. */
+export interface PistonBand {
+  /** Half the difference of the diameters. */
+  clearance_mm: number;
+  length_mm: number;
+  /** Distance of the axes over the clearance: 0 concentric, 1 touching. */
+  eccentricity: number;
 }
 
 /** Which valves a damper has; more places join with more layouts. */
@@ -106,12 +127,18 @@ export interface Damper {
   rodDiameter_mm: number;
   travel_mm: number;
   sealFriction_N: number;
+  pistonBand?: PistonBand;
   valves: Record<ValvePlace, ValveBody>;
 }
 
 export type Viscosity =
   | { kind: 'two-point'; points: [ViscosityPoint, ViscosityPoint] }
-  | { kind: 'viscosity-index'; kinematicViscosity40_cSt: number; viscosityIndex: number };
+  | { kind: 'viscosity-index'; kinematicViscosity40_cSt: number; viscosityIndex: number }
+  | { kind: 'iso-grade'; isoGrade: IsoGrade; viscosityIndex: number };
+
+/** Viscosity grades of ISO 3448 that dampers use. */
+export const ISO_GRADES = [7, 10, 15, 22, 32, 46, 68, 100] as const;
+export type IsoGrade = (typeof ISO_GRADES)[number];
 
 export interface ViscosityPoint {
   temperature_degC: number;

@@ -3,6 +3,7 @@
  * gauge pressure becomes absolute, counts become single shims. It computes nothing else.
  */
 import type {
+  Bleed,
   Build,
   Fluid,
   Material,
@@ -24,12 +25,14 @@ import {
   pascalsFromBars,
   pascalsFromGigapascals,
   pascalsFromMegapascals,
+  radiansFromDegrees,
   squareMetresFromSquareMillimetres,
 } from '../units/si.ts';
 import { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 import { monotubeAreas } from './damper/monotube.ts';
-import type { FluidState, ForceCurve, MonotubeInput, PortsInput, ValveInput } from './damper/types.ts';
+import type { BleedInput, FluidState, ForceCurve, MonotubeInput, PortsInput, ValveInput } from './damper/types.ts';
 import { type GasCharge, gasAtStroke } from './fluid/gas.ts';
+import { isoGradeMidpoint } from './fluid/iso-grades.ts';
 import { oilAt } from './fluid/oil.ts';
 import { viscosityAt100 } from './fluid/viscosity-index.ts';
 import { type WaltherLaw, waltherLaw } from './fluid/walther.ts';
@@ -92,7 +95,7 @@ export function damperFromProject(project: Project, buildId: string): MonotubeIn
   const { rod_m2 } = monotubeAreas(sizes);
   gasAtStroke(charge, rod_m2, travel_m);
   const valve = (place: ValvePlace) => valveFrom(damper.valves[place], build.valves[place]);
-  const { count, diameter_mm, length_mm } = build.bleed;
+  const { pistonBand: band } = damper;
   return {
     layout: damper.layout,
     ...sizes,
@@ -100,7 +103,14 @@ export function damperFromProject(project: Project, buildId: string): MonotubeIn
     sealFriction_N: damper.sealFriction_N,
     compression: valve('pistonCompression'),
     rebound: valve('pistonRebound'),
-    bleed: { count, diameter_m: metres(diameter_mm), length_m: metres(length_mm) },
+    bleed: bleedFrom(build.bleed),
+    ...(band && {
+      pistonBand: {
+        clearance_m: metres(band.clearance_mm),
+        length_m: metres(band.length_mm),
+        eccentricity: band.eccentricity,
+      },
+    }),
     fluid: fluidFrom(fluid),
     gas: gasAtStroke(charge, rod_m2, travel_m / 2),
   };
@@ -111,6 +121,20 @@ function findBuild({ builds }: Project, buildId: string): Build {
   if (build) return build;
   const wanted = `one of ${builds.map(({ id }) => id).join(', ')}`;
   throw new InputError({ code: 'build.unknown', path: 'builds', got: buildId, wanted });
+}
+
+function bleedFrom({ count, diameter_mm, length_mm, needle }: Bleed): BleedInput {
+  return {
+    count,
+    diameter_m: metres(diameter_mm),
+    length_m: metres(length_mm),
+    ...(needle && {
+      needle: {
+        coneAngle_rad: radiansFromDegrees(needle.coneAngle_deg),
+        travel_m: needle.clicks * metres(needle.travelPerClick_mm),
+      },
+    }),
+  };
 }
 
 function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): ValveInput {
@@ -172,8 +196,8 @@ function lawFrom(viscosity: Fluid['viscosity']): WaltherLaw {
     const [first, second] = viscosity.points.map((p) => at(p.temperature_degC, p.kinematicViscosity_cSt));
     return waltherLaw(first, second);
   }
-  const { kinematicViscosity40_cSt: U, viscosityIndex } = viscosity;
-  return waltherLaw(at(40, U), at(100, viscosityAt100(U, viscosityIndex)));
+  const U = viscosity.kind === 'iso-grade' ? isoGradeMidpoint(viscosity.isoGrade) : viscosity.kinematicViscosity40_cSt;
+  return waltherLaw(at(40, U), at(100, viscosityAt100(U, viscosity.viscosityIndex)));
 }
 
 function expandShims(rows: readonly ShimRow[], ofStack: Material = SPRING_STEEL): ShimInput[] {

@@ -13,6 +13,8 @@ export const pascalsFromBars = (pressure_bar: number): number => pressure_bar * 
 export const newtonsPerMetreFromNewtonsPerMillimetre = (rate_N_mm: number): number => rate_N_mm * 1000;
 export const squareMetresPerSecondFromCentistokes = (viscosity_cSt: number): number => viscosity_cSt / 1e6;
 
+export const radiansFromDegrees = (angle_deg: number): number => (angle_deg * Math.PI) / 180;
+
 /** 0 °C on the kelvin scale, by definition of the degree Celsius [K]. */
 export const CELSIUS_ZERO_K = 273.15;
 export const kelvinFromCelsius = (temperature_degC: number): number => temperature_degC + CELSIUS_ZERO_K;

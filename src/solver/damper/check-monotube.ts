@@ -1,8 +1,8 @@
 /** Refuses dampers that the equations cannot describe. Stacks are checked where they are solved. */
 import { InputError } from '../../units/fault.ts';
-import type { BleedInput, MonotubeInput, NotchesInput, PistonBandInput, ValveInput } from './types.ts';
+import type { BleedInput, MonotubeInput, NeedleInput, NotchesInput, PistonBandInput, ValveInput } from './types.ts';
 
-/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `valve.shim.below-seat`, `valve.notches.*`,
+/** @throws InputError `damper.not-positive`, `damper.negative`, `damper.rod.beyond-bore`, `bleed.count`, `bleed.needle.*`, `valve.shim.below-seat`, `valve.notches.*`,
  * `damper.piston-band.too-loose`, `damper.piston-band.eccentricity`, `damper.speed.not-finite`. */
 export function checkMonotube(damper: MonotubeInput, speeds_m_s: readonly number[]): void {
   requirePositive('boreDiameter_m', damper.boreDiameter_m, 'm');
@@ -51,13 +51,22 @@ function checkNotches(path: string, { count, width_m }: NotchesInput, rim_m: num
   }
 }
 
-function checkBleed({ count, diameter_m, length_m }: BleedInput): void {
+function checkBleed({ count, diameter_m, length_m, needle }: BleedInput): void {
   if (!(Number.isInteger(count) && count >= 0)) {
     throw fault('bleed.count', 'bleed.count', count, 'a whole number of at least 0', '');
   }
   if (count === 0) return;
   requirePositive('bleed.diameter_m', diameter_m, 'm');
   requireNotNegative('bleed.length_m', length_m, 'm');
+  if (needle) checkNeedle(needle, count);
+}
+
+function checkNeedle({ coneAngle_rad, travel_m }: NeedleInput, holes: number): void {
+  if (holes !== 1) throw fault('bleed.needle.one-hole', 'bleed.count', holes, '1, since a needle closes one hole', '');
+  requireNotNegative('bleed.needle.travel_m', travel_m, 'm');
+  if (!(coneAngle_rad > 0 && coneAngle_rad < Math.PI)) {
+    throw fault('bleed.needle.cone', 'bleed.needle.coneAngle_rad', coneAngle_rad, 'between 0 and pi', 'rad');
+  }
 }
 
 /** The gap counts as narrow up to this share of the bore. */

@@ -10,7 +10,9 @@ import { annularGap } from '../restriction/annular-gap.ts';
 import { closedPath } from '../restriction/closed.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
 import { drilledHole } from '../restriction/drilled-hole.ts';
+import { needleGap } from '../restriction/needle.ts';
 import { roundHoles } from '../restriction/round-holes.ts';
+import { series } from '../restriction/series.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { Theory } from '../types.ts';
 import { tableReaching, type ValveSetting, valveOn } from '../valve/explicit-valve.ts';
@@ -61,7 +63,11 @@ function settingOf(direction: Direction, damper: MonotubeInput, coefficients: Co
 }
 
 function bleedPath(bleed: BleedInput, fluid: FluidState, coefficients: Coefficients): Restriction {
-  return bleed.count === 0 ? closedPath : drilledHole(roundHoles(bleed), fluid, coefficients);
+  const { count, diameter_m, needle } = bleed;
+  if (count === 0 || needle?.travel_m === 0) return closedPath;
+  const hole = drilledHole(roundHoles(bleed), fluid, coefficients);
+  const gap = needle && needleGap({ holeDiameter_m: diameter_m, ...needle }, fluid, coefficients.sharpEdgeDischarge);
+  return gap ? series(hole, gap) : hole;
 }
 
 function leakagePath(band: PistonBandInput | undefined, boreDiameter_m: number, fluid: FluidState): Restriction {

@@ -15,6 +15,15 @@ export interface BleedInput {
   readonly count: number;
   readonly diameter_m: number;
   readonly length_m: number;
+  /** In the one hole; absent, the hole is free. */
+  readonly needle?: NeedleInput;
+}
+
+export interface NeedleInput {
+  /** Between opposite flanks [rad]. */
+  readonly coneAngle_rad: number;
+  /** From closed [m]. */
+  readonly travel_m: number;
 }
 
 /** Notches in the rim of the face shim: slots over the whole seat land, as high as that shim is thick. */

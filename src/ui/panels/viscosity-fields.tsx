@@ -1,6 +1,6 @@
-/** Viscosity as the oil's data sheet gives it: two points, or one and the viscosity index. */
+/** Viscosity as the oil's data sheet gives it: two points, or one (or its grade) and the viscosity index. */
 import type { JSX } from 'preact';
-import type { Project, Viscosity, ViscosityPoint } from '../../model/project.ts';
+import type { IsoGrade, Project, Viscosity, ViscosityPoint } from '../../model/project.ts';
 import { text } from '../text/en.ts';
 import { NumberField } from './number-field.tsx';
 
@@ -48,12 +48,22 @@ export function ViscosityFields({ viscosity, change }: Props): JSX.Element {
     );
   return (
     <>
-      <NumberField
-        label={text.damper.viscosity40}
-        kind="viscosity"
-        value={viscosity.kinematicViscosity40_cSt}
-        edit={(kinematicViscosity40_cSt) => change({ ...viscosity, kinematicViscosity40_cSt })}
-      />
+      {viscosity.kind === 'iso-grade' ? (
+        <NumberField
+          label={text.damper.isoGrade}
+          kind="plain"
+          value={viscosity.isoGrade}
+          // A number that is no grade is refused where every edit is checked.
+          edit={(isoGrade) => change({ ...viscosity, isoGrade: isoGrade as IsoGrade })}
+        />
+      ) : (
+        <NumberField
+          label={text.damper.viscosity40}
+          kind="viscosity"
+          value={viscosity.kinematicViscosity40_cSt}
+          edit={(kinematicViscosity40_cSt) => change({ ...viscosity, kinematicViscosity40_cSt })}
+        />
+      )}
       <NumberField
         label={text.damper.viscosityIndex}
         kind="plain"

@@ -260,6 +260,7 @@ export const text = {
     seatInner: 'Seat, inside',
     seatOuter: 'Seat, outside',
     viscosity40: 'Viscosity at 40 °C',
+    isoGrade: 'Viscosity grade (ISO 3448)',
     viscosityIndex: 'Viscosity index',
     pointTemperature: (n: number) => `Point ${n}, temperature`,
     pointViscosity: (n: number) => `Point ${n}, viscosity`,

@@ -114,6 +114,41 @@ describe('validateProject', () => {
     ]);
   });
 
+  it('lets a viscosity be given by grade and index', () => {
+    const viscosity = { kind: 'iso-grade', isoGrade: 15, viscosityIndex: 150 };
+    expect(projectFaults('fluid.viscosity', viscosity)).toEqual([]);
+    expect(projectFaults('fluid.viscosity', { ...viscosity, isoGrade: 14 })).toEqual([
+      { code: 'document.choice', path: 'fluid.viscosity.isoGrade' },
+    ]);
+    expect(projectFaults('fluid.viscosity', { ...viscosity, viscosityIndex: undefined })).toEqual([
+      { code: 'document.missing', path: 'fluid.viscosity.viscosityIndex' },
+    ]);
+  });
+
+  it('lets the piston leak, within a twentieth of the bore of 46 mm', () => {
+    const band = { clearance_mm: 2.3, length_mm: 10, eccentricity: 1 };
+    expect(projectFaults('damper.pistonBand', band)).toEqual([]);
+    expect(projectFaults('damper.pistonBand', { ...band, clearance_mm: 2.31 })).toEqual([
+      { code: 'damper.piston-band.too-loose', path: 'damper.pistonBand.clearance_mm' },
+    ]);
+    expect(projectFaults('damper.pistonBand', { ...band, eccentricity: 1.1 })).toEqual([
+      { code: 'document.range', path: 'damper.pistonBand.eccentricity' },
+    ]);
+  });
+
+  it('lets a needle stand in the one hole of a bleed, as far out as its adjuster goes', () => {
+    const bleed = { count: 1, diameter_mm: 3, length_mm: 3 };
+    const needle = { coneAngle_deg: 20, travelPerClick_mm: 0.1, clicks: 20, clickCount: 20 };
+    const faults = (holes: number, part: object) =>
+      projectFaults('builds[0].bleed', { ...bleed, count: holes, needle: { ...needle, ...part } });
+    expect(faults(1, {})).toEqual([]);
+    expect(faults(2, {})).toEqual([{ code: 'bleed.needle.one-hole', path: 'builds[0].bleed.count' }]);
+    expect(faults(1, { clicks: 21 })).toEqual([{ code: 'bleed.needle.clicks', path: 'builds[0].bleed.needle.clicks' }]);
+    expect(faults(1, { clicks: 0.5 })).toEqual([
+      { code: 'document.whole-number', path: 'builds[0].bleed.needle.clicks' },
+    ]);
+  });
+
   it('lets a viscosity be given by index', () => {
     const viscosity = { kind: 'viscosity-index', kinematicViscosity40_cSt: 15, viscosityIndex: 150 };
     expect(projectFaults('fluid.viscosity', viscosity)).toEqual([]);

@@ -196,6 +196,26 @@ describe('damperFromProject', () => {
     expect(Math.abs(fluid.dynamicViscosity_Pa_s / fluid.density_kg_m3 / 5.05e-6 - 1)).toBeLessThan(5e-4);
   });
 
+  it('takes the midpoint of a viscosity grade, at 40 °C whatever its index', () => {
+    // Source: ISO 3448, grade 22; D1250 for the density.
+    const viscosity = { kind: 'iso-grade', isoGrade: 22, viscosityIndex: 130 } as const;
+    const { fluid } = damperFromProject({ ...PROJECT, fluid: { ...PROJECT.fluid, viscosity } }, 'stock');
+    expect(Math.abs(fluid.dynamicViscosity_Pa_s / (844.22 * 22e-6) - 1)).toBeLessThan(1e-4);
+  });
+
+  it('carries the clearance of the piston and the needle of the bleed over in SI', () => {
+    const pistonBand = { clearance_mm: 0.05, length_mm: 9, eccentricity: 0.5 };
+    const [build] = PROJECT.builds;
+    const needle = { coneAngle_deg: 20, travelPerClick_mm: 0.125, clicks: 8, clickCount: 24 };
+    const bleed = { ...build.bleed, needle };
+    const damper = { ...PROJECT.damper, pistonBand };
+    const read = damperFromProject({ ...PROJECT, damper, builds: [{ ...build, bleed }] }, 'stock');
+    expect(read.pistonBand).toEqual({ clearance_m: 0.00005, length_m: 0.009, eccentricity: 0.5 });
+    expect(read.bleed.needle?.travel_m).toBeCloseTo(0.001, 15);
+    expect(read.bleed.needle?.coneAngle_rad).toBeCloseTo(0.3490658504, 10);
+    expect(damperFromProject(PROJECT, 'stock')).not.toHaveProperty('pistonBand');
+  });
+
   it('takes the gas absolute and squeezed by the rod at mid-stroke', () => {
     // Source: p V = const with absolute p: the rod takes pi/4 14^2 * 30 mm = 4.618 mL of 60 mL.
     const { gas } = damperFromProject(PROJECT, 'stock');

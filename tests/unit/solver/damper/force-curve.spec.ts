@@ -161,6 +161,36 @@ describe('forceCurve', () => {
     }
   });
 
+  const withNeedle = (travel_m: number, count = 1, coneAngle_rad = Math.PI / 6) => ({
+    bleed: { ...MONOTUBE.bleed, count, needle: { coneAngle_rad, travel_m } },
+  });
+
+  it('bleeds less the further in the needle is: from the whole hole to nothing', () => {
+    const open = pointAt(0.1).flows.bleed_m3_s;
+    const shares = [0, 0.05e-3, 0.2e-3, 1e-3, 4e-3].map((x) => pointAt(0.1, withNeedle(x)).flows.bleed_m3_s / open);
+    expect(shares[0]).toBe(0);
+    expect([...shares].sort((a, b) => a - b)).toEqual(shares);
+    expect(new Set(shares).size).toBe(5);
+    expect(shares[4]).toBeLessThan(1);
+  });
+
+  it('puts the edge under the needle and the hole behind it in series', () => {
+    // Source: own arithmetic, no viscosity and no shims: dp = rho/2 Q^2 [1/(Cd A_n)^2 + 1/(0.8015 A)^2] with the frustum
+    // A_n = pi s (d - s cos 15), s = 0.2 mm sin 15, and the long orifice at l/d = 3, Cdu = 0.827 - 0.0085 * 3, less its bump.
+    const fluid = { density_kg_m3: 844, dynamicViscosity_Pa_s: 1e-9 };
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 1e9 };
+    const { pistonDrop_Pa, flows } = pointAt(
+      0.005,
+      { ...withNeedle(0.2e-3), fluid, gas },
+      { crackingPressure_Pa: 1e12 },
+    );
+    const s = 0.2e-3 * Math.sin(Math.PI / 12);
+    const edge = (Math.PI / (Math.PI + 2)) * Math.PI * s * (1.6e-3 - s * Math.cos(Math.PI / 12));
+    const hole = 0.8015 * Math.PI * 0.64e-6;
+    const wanted = (844 / 2) * flows.bleed_m3_s ** 2 * (1 / edge ** 2 + 1 / hole ** 2);
+    expect(relative(pistonDrop_Pa, wanted)).toBeLessThan(1e-3);
+  });
+
   it('reports progress and stops when asked', () => {
     const seen: [number, number][] = [];
     forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
@@ -197,6 +227,9 @@ describe('forceCurve', () => {
     ['damper.not-positive', 'compression.notches.width_m', { compression: notched(2, 0) }, 0.1],
     // A quarter of the rim of 30 mm is 23.562 mm, two notches may have 11.781 mm each.
     ['valve.notches.too-wide', 'rebound.notches.width_m', { rebound: notched(2, 11.79e-3) }, 0.1],
+    ['bleed.needle.one-hole', 'bleed.count', withNeedle(1e-3, 2), 0.1],
+    ['damper.negative', 'bleed.needle.travel_m', withNeedle(-1e-3), 0.1],
+    ['bleed.needle.cone', 'bleed.needle.coneAngle_rad', withNeedle(1e-3, 1, 0), 0.1],
     ['damper.not-positive', 'pistonBand.clearance_m', { pistonBand: { ...pistonBand, clearance_m: 0 } }, 0.1],
     ['damper.not-positive', 'pistonBand.length_m', { pistonBand: { ...pistonBand, length_m: -1 } }, 0.1],
     [

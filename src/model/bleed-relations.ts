@@ -1,0 +1,25 @@
+/** What the needle of a bleed must keep. */
+import type { InputFault } from '../units/fault.ts';
+import { child, numberAt, type Place } from './place.ts';
+import { atMost, relationFault } from './relation.ts';
+
+/** One needle closes one hole, and stands no further out than its adjuster goes. */
+export function bleedFaults(bleed: Place): InputFault[] {
+  const needle = child(bleed, 'needle');
+  if (needle.value === undefined) return [];
+  const count = child(bleed, 'count');
+  const holes = numberAt(count);
+  const wanted = '1, since a needle closes one hole';
+  return [
+    ...(holes === undefined || holes === 1
+      ? []
+      : [{ code: 'bleed.needle.one-hole', path: count.path, got: String(holes), wanted }]),
+    ...relationFault(child(needle, 'clicks'), {
+      code: 'bleed.needle.clicks',
+      wanted: 'at most the clicks that the adjuster has,',
+      limit: numberAt(child(needle, 'clickCount')),
+      unit: 'clicks',
+      holds: atMost,
+    }),
+  ];
+}

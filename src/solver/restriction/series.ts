@@ -1,0 +1,22 @@
+/**
+ * Two restrictions one behind the other: the drops add up at one flow.
+ *   dp(Q) = dp_1(Q) + dp_2(Q);   Q(dp) by the root of x + dp_2(Q_1(x)) = dp for the drop x over the first
+ * The first is asked for its flow and the second for its drop: put them so that these are the cheap directions.
+ * Neither may be closed: then the whole is.
+ */
+import { bracketedRoot } from '../numeric/bracketed-root.ts';
+import { exact, mapSolved, type Solved, valueOrNaN } from '../numeric/solved.ts';
+import type { Restriction } from './types.ts';
+
+export function series(first: Restriction, second: Restriction): Restriction {
+  const firstFlow = (x: number) => valueOrNaN(first.flow(x));
+  const excess = (x: number, dp: number) => x + valueOrNaN(second.drop(firstFlow(x))) - dp;
+  const flow = (dp: number): Solved =>
+    dp === 0
+      ? exact(0)
+      : mapSolved(
+          bracketedRoot((x) => excess(x, dp), 0, dp),
+          firstFlow,
+        );
+  return { flow, drop: (Q) => mapSolved(first.drop(Q), (x) => x + valueOrNaN(second.drop(Q))) };
+}
