@@ -7,7 +7,11 @@ const LONGEST = 10_000;
  * `0.1,0.2` to numbers.
  * @throws UsageError for an empty list, an empty entry, NaN, infinity, anything but plain decimal numbers
  */
-export function numberList(text: string, option: string, allowed: { readonly from?: number } = {}): number[] {
+export function numberList(
+  text: string,
+  option: string,
+  allowed: { readonly from?: number; readonly upTo?: number } = {},
+): number[] {
   const entries = text.split(',');
   if (entries.length > LONGEST) throw new UsageError(`--${option} takes at most ${LONGEST} numbers`);
   return entries.map((entry) => {
@@ -16,6 +20,8 @@ export function numberList(text: string, option: string, allowed: { readonly fro
     if (!Number.isFinite(value)) throw new UsageError(`${got}, wanted numbers with a comma between, such as 0.1,0.2`);
     if (allowed.from !== undefined && value < allowed.from)
       throw new UsageError(`${got}, wanted ${allowed.from} or more`);
+    if (allowed.upTo !== undefined && value > allowed.upTo)
+      throw new UsageError(`${got}, wanted ${allowed.upTo} or less`);
     return value;
   });
 }

@@ -2,7 +2,7 @@
 import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
-import { force, SPEEDS } from './commands/force.ts';
+import { BAND, CLICKS, force, SPEEDS, TEMPERATURES } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
@@ -47,6 +47,13 @@ export const COMMANDS: readonly Command[] = [
         help: 'shaft speeds in m/s, below 0 in rebound, such as -0.5,0.1,0.5',
       },
       { name: 'build', value: 'NAME', help: 'id or name of the build; the baseline unless said otherwise' },
+      {
+        name: TEMPERATURES,
+        value: 'LIST',
+        help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
+      },
+      { name: CLICKS, value: 'LIST', help: 'clicks of the bleed needle from closed, such as 0,6,12' },
+      { name: BAND, help: 'how far the force may lie off, since coefficients are known to a range only' },
       THEORY,
       JSON_OUTPUT,
       CSV_OUTPUT,

@@ -13,6 +13,13 @@ const withTwoBuilds = (): string => {
   return JSON.stringify({ ...project, builds: [first, { ...softer, id: 'softer', name: 'Softer, 1 face shim' }] });
 };
 
+const withNeedle = (): string => {
+  const project = soundProject();
+  const needle = { coneAngle_deg: 20, travelPerClick_mm: 0.1, clicks: 16, clickCount: 16 };
+  project.builds[0].bleed = { count: 1, diameter_mm: 2.5, length_mm: 3, needle };
+  return JSON.stringify(project);
+};
+
 const forces = (stdout: string): number[] =>
   JSON.parse(stdout).points.map((point: { force_N: number }) => point.force_N);
 
@@ -105,6 +112,88 @@ describe.concurrent('shimwright force', () => {
     const { shaftSpeed_m_s, status, ...numbers } = failed;
     expect(Object.values(numbers).every((value) => value === null)).toBe(true);
     expect(stderr).toMatch(/^at 500 m\/s: beyond-table: /);
+  });
+
+  const rows = async (...words: string[]) => {
+    const { code, stdout, stderr } = await runCli(['force', '-', '--json', ...words], withNeedle());
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    return JSON.parse(stdout);
+  };
+
+  it('lays the band of the coefficients round every force when asked to', async () => {
+    const { points } = await rows('--speeds-m-s', '-0.5,0,0.5', '--band');
+    for (const { shaftSpeed_m_s, force_N, bandStatus, forceLow_N, forceHigh_N, bandMostFrom } of points) {
+      expect(bandStatus).toBe('converged');
+      const moves = shaftSpeed_m_s !== 0;
+      expect([force_N - forceLow_N > 0, forceHigh_N - force_N > 0, bandMostFrom !== null]).toEqual([
+        moves,
+        moves,
+        moves,
+      ]);
+    }
+    const [plain] = (await rows('--speeds-m-s', '0.5')).points;
+    expect(plain).not.toHaveProperty('bandStatus');
+    expect(points[2]).toMatchObject(plain);
+  });
+
+  it('exits 1 and says why where a force has no band', async () => {
+    // At this speed the coefficients as they are still find the force; at one end of a range they do not.
+    const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '20', '--band', '--csv']);
+    const [header, row] = stdout.split('\r\n').map((line) => line.split(','));
+    const at = (key: string) => row[header.indexOf(key)];
+    expect([code, at('status'), at('bandStatus'), at('forceLow_N')]).toEqual([1, 'converged', 'beyond-table', '']);
+    expect(stderr).toContain('no band: beyond-table: jetDischarge: ');
+  });
+
+  it('sweeps the oil temperature: cold oil pushes back harder', async () => {
+    const { points, ...head } = await rows('--speeds-m-s', '-0.5,0.5', '--temperature', '-10,40,90');
+    expect(head).not.toHaveProperty('oilTemperature_degC');
+    const asked = points.map((p: Record<string, number>) => [p.oilTemperature_degC, p.shaftSpeed_m_s]);
+    expect(asked).toEqual([
+      [-10, -0.5],
+      [-10, 0.5],
+      [40, -0.5],
+      [40, 0.5],
+      [90, -0.5],
+      [90, 0.5],
+    ]);
+    const [cold, warm, hot] = [points[1], points[3], points[5]].map(({ dampingForce_N }) => dampingForce_N);
+    expect(cold).toBeGreaterThan(warm);
+    expect(warm).toBeGreaterThan(hot);
+    const own = (await rows('--speeds-m-s', '0.5')).points[0];
+    expect(points[3]).toMatchObject(own);
+  });
+
+  it('sweeps the clicks of the needle: further in pushes back harder, closed does not bleed', async () => {
+    const { points } = await rows('--speeds-m-s', '0.2', '--clicks', '0,4,16', '--temperature', '40');
+    expect(points.map((p: Record<string, number>) => p.clicks)).toEqual([0, 4, 16]);
+    expect(points[0].bleedFlow_L_min).toBe(0);
+    expect(points[0].force_N).toBeGreaterThan(points[1].force_N);
+    expect(points[1].force_N).toBeGreaterThan(points[2].force_N);
+    const text = await runCli(['force', '-', '--speeds-m-s', '0.2', '--clicks', '4'], withNeedle());
+    expect(text.stdout.split('\n')[0]).toMatch(/^speed m\/s {2}clicks {2}status/);
+  });
+
+  it.each([
+    ['--clicks', '17', 'a whole number from 0 to 16'],
+    ['--clicks', '2.5', 'a whole number from 0 to 16'],
+    ['--clicks', '-1', '0 or more'],
+    ['--temperature', '-61', '-60 or more'],
+    ['--temperature', '251', '250 or less'],
+    ['--temperature', 'warm', 'wanted numbers'],
+  ])('refuses %s %s', async (option, list, wanted) => {
+    const { code, stdout, stderr } = await runCli(
+      ['force', '-', '--speeds-m-s', '0.2', `${option}=${list}`],
+      withNeedle(),
+    );
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toContain(wanted);
+  });
+
+  it('refuses to turn a needle that is not there', async () => {
+    const { code, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '0.2', '--clicks', '3']);
+    expect(code).toBe(2);
+    expect(stderr).toContain('[bleed.needle.none]');
   });
 
   it.each(['', 'NaN', '0.1,,0.2', 'fast'])('refuses the speeds %j', async (list) => {
