@@ -8,7 +8,6 @@ import { solveLift } from '../../src/solver/stack/solve-lift.ts';
 import type { ConvergedLift, FailedLift, LiftResult, ShimInput, StackInput, Theory } from '../../src/solver/types.ts';
 import { InputError } from '../../src/units/fault.ts';
 import { absurdStacks, type RandomStack, realisticStacks } from '../helpers/random-stacks.ts';
-import { TOUCHING_M } from '../helpers/stack-solves.ts';
 import { type SurfaceGap, surfaceGaps } from '../helpers/surfaces.ts';
 
 const STACKS = Number(process.env.SHIMWRIGHT_RANDOM_STACKS ?? 100);
@@ -17,6 +16,9 @@ const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 const BALANCE = 1e-4;
 /** Of the force with which shims pinch one another at rest; balance is to a share of those forces too. */
 const BALANCE_OF_PINCH = 1e-5;
+
+/** Gap under a force that counts as closed: where a foil meets a block, the proximal term leaves some nm on the way [m]. */
+const CLOSED_M = 5e-8;
 
 interface Tally {
   solved: number;
@@ -98,7 +100,7 @@ function expectContact(stack: StackInput, point: ConvergedLift): void {
     [point.plateForce_N, 'backing plate'],
   ] as const) {
     expect(force_N, between).toBeGreaterThanOrEqual(0);
-    if (force_N > 0) expect(least(between), between).toBeLessThanOrEqual(TOUCHING_M + 1e-8 * farthest);
+    if (force_N > 0) expect(least(between), between).toBeLessThanOrEqual(CLOSED_M);
   }
   if (stack.seat) expect(Math.abs(point.seatOpening_m - Math.max(0, least('seat')))).toBeLessThanOrEqual(touching_m);
 }
