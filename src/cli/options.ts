@@ -2,6 +2,7 @@
 import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
+import { fluid, WEIGHT } from './commands/fluid.ts';
 import { BAND, CLICKS, force, SPEEDS, TEMPERATURES } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 
@@ -60,6 +61,23 @@ export const COMMANDS: readonly Command[] = [
     ],
     oneOf: ['json', 'csv'],
     run: force,
+  },
+  {
+    name: 'fluid',
+    input: 'PROJECT',
+    summary: "viscosity and density of a project's oil, at each temperature",
+    options: [
+      { name: TEMPERATURES, value: 'LIST', help: 'in °C, such as 20,60; that of the project unless said otherwise' },
+      {
+        name: WEIGHT,
+        value: 'LIST',
+        help: 'also says what viscosities are sold under these weight numbers, which are none themselves',
+      },
+      JSON_OUTPUT,
+      CSV_OUTPUT,
+    ],
+    oneOf: ['json', 'csv'],
+    run: fluid,
   },
   {
     name: 'check',

@@ -111,7 +111,7 @@ export function damperFromProject(project: Project, buildId: string): MonotubeIn
         eccentricity: band.eccentricity,
       },
     }),
-    fluid: fluidFrom(fluid),
+    fluid: oilFromDocument(fluid),
     gas: gasAtStroke(charge, rod_m2, travel_m / 2),
   };
 }
@@ -183,7 +183,8 @@ function portsFrom({ count, diameter_mm, area_mm2, length_mm }: ValveBody['ports
   });
 }
 
-function fluidFrom({ viscosity, densityAt15_kg_m3, temperature_degC }: Fluid): FluidState {
+/** Oil of a document at its temperature. @throws InputError of the oil laws when it cannot be */
+export function oilFromDocument({ viscosity, densityAt15_kg_m3, temperature_degC }: Fluid): FluidState {
   return oilAt({ viscosity: lawFrom(viscosity), densityAt15_kg_m3 }, kelvinFromCelsius(temperature_degC));
 }
 

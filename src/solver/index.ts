@@ -1,12 +1,16 @@
 /** The only door to the solver. */
 
 export { InputError, type InputFault } from '../units/fault.ts';
+export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
 export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
+export { isoGradeEntry } from './fluid/iso-grades.ts';
+export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
   forceCurveForBuild,
+  oilFromDocument,
   SPRING_STEEL,
   stackFromFile,
 } from './from-model.ts';

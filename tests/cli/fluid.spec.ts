@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { soundProject } from '../helpers/documents.ts';
+import { runCli } from '../helpers/run-cli.ts';
+
+const projectWith = (viscosity: object): string => {
+  const project = soundProject();
+  return JSON.stringify({ ...project, fluid: { ...project.fluid, viscosity, densityAt15_kg_m3: 860 } });
+};
+
+/** Source: public worked example of D341, 32 at 40 °C and 5.4 at 100 °C give 8.533 at 80 °C. */
+const TWO_POINTS = {
+  kind: 'two-point',
+  points: [
+    { temperature_degC: 40, kinematicViscosity_cSt: 32 },
+    { temperature_degC: 100, kinematicViscosity_cSt: 5.4 },
+  ],
+};
+
+describe.concurrent('shimwright fluid', () => {
+  it('gives viscosity and density of the oil at each temperature', async () => {
+    const { code, stdout, stderr } = await runCli(
+      ['fluid', '-', '--temperature', '40,80', '--json'],
+      projectWith(TWO_POINTS),
+    );
+    const { points, ...head } = JSON.parse(stdout);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    expect(head).toEqual({ format: 'shimwright/fluid', version: 1, name: 'Invented damper oil' });
+    const [warm, hot] = points;
+    expect(hot.kinematicViscosity_cSt).toBeCloseTo(8.5332, 2);
+    // Source: D1250 for lubricating oils, 860 kg/m3 at 15 °C is 844.22 at 40 °C.
+    expect(warm.density_kg_m3).toBeCloseTo(844.22, 2);
+    expect(warm.dynamicViscosity_mPa_s / (32e-3 * 844.22)).toBeCloseTo(1, 3);
+    expect(warm).toMatchObject({ oilTemperature_degC: 40, gradeLow_cSt: null, gradeHigh_cSt: null });
+  });
+
+  it('shows the limits of a grade: 10 % to both sides of its midpoint at 40 °C', async () => {
+    const grade = projectWith({ kind: 'iso-grade', isoGrade: 22, viscosityIndex: 120 });
+    const { stdout } = await runCli(['fluid', '-', '--csv'], grade);
+    const [keys, row] = stdout.split('\r\n').map((line) => line.split(','));
+    // Source: ISO 3448, grade 22 is 19.8 to 24.2 mm2/s; the project's oil has 40 °C.
+    const found = ['gradeLow_cSt', 'kinematicViscosity_cSt', 'gradeHigh_cSt'].map((key) =>
+      Number(row[keys.indexOf(key)]),
+    );
+    for (const [i, wanted] of [19.8, 22, 24.2].entries()) expect(found[i] / wanted).toBeCloseTo(1, 3);
+  });
+
+  it('says what a weight number is worth, beside the result', async () => {
+    const { code, stdout, stderr } = await runCli(['fluid', '-', '--weight', '5,10'], projectWith(TWO_POINTS));
+    expect(code).toBe(0);
+    expect(stdout.trimEnd().split('\n')).toHaveLength(2);
+    const [five, ten] = stderr.trimEnd().split('\n');
+    expect(five).toMatch(/weight 5 .* no standard/);
+    expect(ten).toMatch(/weight 10 .* no standard/);
+  });
+
+  it('refuses a weight that is not sold, and a temperature that no damper has', async () => {
+    const weight = await runCli(['fluid', '-', '--weight', '6'], projectWith(TWO_POINTS));
+    expect(weight).toMatchObject({ code: 2, stdout: '' });
+    expect(weight.stderr).toContain('wanted weights of 2.5, 5, 7.5, 10, 15, 20');
+    const hot = await runCli(['fluid', '-', '--temperature', '300'], projectWith(TWO_POINTS));
+    expect(hot).toMatchObject({ code: 2, stdout: '' });
+    expect(hot.stderr).toContain('250 or less');
+  });
+});
