@@ -103,6 +103,14 @@ describe.concurrent('shimwright force', () => {
     expect(stderr).toContain(`${point.gasPressureNeededGauge_bar.toFixed(1)} bar gauge of gas would prevent it`);
   });
 
+  it('warns where the bleed cavitates', async () => {
+    const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '0.1,5', '--json']);
+    const marks = JSON.parse(stdout).points.map(({ bleedCavitates }: Record<string, unknown>) => bleedCavitates);
+    expect({ code, marks }).toEqual({ code: 0, marks: [false, true] });
+    expect(stderr).toContain('at 5 m/s: the bleed cavitates');
+    expect(stderr).not.toContain('at 0.1 m/s');
+  });
+
   it('gives no number where a speed cannot be reached, says why, and exits 1', async () => {
     const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '0.1,500', '--json']);
     const [sound, failed] = JSON.parse(stdout).points;

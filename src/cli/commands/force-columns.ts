@@ -38,6 +38,7 @@ export const COLUMNS: readonly Column[] = [
   { key: 'bleedFlow_L_min', heading: 'bleed L/min', read: (p) => litresPerMinute(p.flows.bleed_m3_s) },
   { key: 'leakageFlow_L_min', read: (p) => litresPerMinute(p.flows.leakage_m3_s) },
   { key: 'airRelease', heading: 'air release', read: (p) => p.airRelease },
+  { key: 'bleedCavitates', read: ({ bleedCavitates }) => bleedCavitates ?? null },
   { key: 'gasPressureNeededAbsolute_bar', read: (p) => bar(p.gasPressureNeeded_Pa) },
   { key: 'gasPressureNeededGauge_bar', read: (p) => gauge_bar(p.gasPressureNeeded_Pa) },
 ];

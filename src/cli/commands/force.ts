@@ -127,12 +127,14 @@ const UNITS: Readonly<Record<string, string>> = { shaftSpeed_m_s: 'm/s', oilTemp
 function remarks({ asked, point }: Row): string[] {
   const at = `at ${asked.map(({ key, value }) => `${value} ${UNITS[key]}`).join(', ')}`;
   if (point.status !== 'converged') return [`${at}: ${point.status}: ${point.reason}`];
-  const { band } = point;
+  const { band, bleedCavitates } = point;
+  const cavitation = bleedCavitates ? [`${at}: the bleed cavitates and passes less than is counted`] : [];
   const noBand = band && band.status !== 'converged' ? [`${at}: no band: ${band.status}: ${band.reason}`] : [];
-  if (!point.airRelease) return noBand;
+  if (!point.airRelease) return [...cavitation, ...noBand];
   const needed = gauge_bar(point.gasPressureNeeded_Pa).toFixed(1);
   return [
     `${at}: air comes out of the oil, the force is limited; ${needed} bar gauge of gas would prevent it`,
+    ...cavitation,
     ...noBand,
   ];
 }

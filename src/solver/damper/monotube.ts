@@ -20,6 +20,8 @@
  */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { wallDrivenArea } from '../restriction/annular-gap.ts';
+import { cavitates } from '../restriction/cavitation.ts';
+import { needleArea } from '../restriction/needle.ts';
 import type { ExplicitValve, FailedValve, ValvePoint } from '../valve/explicit-valve.ts';
 import type { FailedForce, ForcePoint, MonotubeInput } from './types.ts';
 
@@ -61,7 +63,18 @@ export function monotubePoint(
   const limited = airRelease && v > 0 ? valve.atDrop(Math.max(p_gas - airReleasePressure_Pa, 0)) : free;
   if (limited.status !== 'converged') return failedForce(v, limited);
   const flows = { ...limited.flows, leakage_m3_s: limited.flows.leakage_m3_s + dragged_m3_s };
-  return { ...forcePoint(damper, { ...limited, flows }, v), airRelease, gasPressureNeeded_Pa };
+  const cavitation = flows.bleed_m3_s > 0 && { bleedCavitates: bleedCavitates(damper, limited, v) };
+  return { ...forcePoint(damper, { ...limited, flows }, v), airRelease, gasPressureNeeded_Pa, ...cavitation };
+}
+
+/** By the coefficient that its flow has on its narrowest area: that of the needle, or of the holes. */
+function bleedCavitates({ bleed, fluid, gas }: MonotubeInput, { drop_Pa, flows }: ValvePoint, v: number): boolean {
+  const { count, diameter_m, needle } = bleed;
+  const holes_m2 = (count * Math.PI * diameter_m ** 2) / 4;
+  const area_m2 = needle ? needleArea({ holeDiameter_m: diameter_m, ...needle }) : holes_m2;
+  const Cd = flows.bleed_m3_s / (area_m2 * Math.sqrt((2 * drop_Pa) / fluid.density_kg_m3));
+  const downstream_Pa = v > 0 ? gas.absolutePressure_Pa - drop_Pa : gas.absolutePressure_Pa;
+  return cavitates(Cd, downstream_Pa + drop_Pa, downstream_Pa);
 }
 
 function draggedFlow({ pistonBand, boreDiameter_m }: MonotubeInput, v: number): number {

@@ -141,6 +141,8 @@ export interface ForcePoint {
   readonly airRelease: boolean;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;
+  /** The bleed cavitates: less passes than is counted, and the force is higher. Absent where nothing flows through it. */
+  readonly bleedCavitates?: boolean;
   /** Absent when the strength of no shim is known. */
   readonly life?: PointLife;
   /** Present when asked for. */

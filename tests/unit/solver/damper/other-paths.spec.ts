@@ -75,6 +75,21 @@ describe('the paths beside the ports', () => {
     expect(relative(pistonDrop_Pa, wanted)).toBeLessThan(1e-3);
   });
 
+  it('says where the bleed cavitates: in rebound above 1.5 times the gas pressure for a coefficient near 0.8', () => {
+    // Source: Nurick 1976 (from memory), K_crit = (Cd / 0.62)^2. The long orifice at l/d = 3 has Cdu = 0.8015: K = 1.671 and
+    // dp / p2 = 1 / (K - 1) = 1.49; no shims that open, little viscosity, gas 1.1 MPa: from 1.64 MPa on.
+    const thin = { density_kg_m3: 844, dynamicViscosity_Pa_s: 1e-6 };
+    const at = (drop_Pa: number, sign: number, gas_Pa = 1.1e6) => {
+      const flow = 0.8015 * Math.PI * 0.64e-6 * Math.sqrt((2 * drop_Pa) / 844);
+      const gas = { ...MONOTUBE.gas, absolutePressure_Pa: gas_Pa };
+      return pointAt((sign * flow) / 1366.5928e-6, { fluid: thin, gas }, { crackingPressure_Pa: 1e12 }).bleedCavitates;
+    };
+    expect([at(1.55e6, -1), at(1.75e6, -1)]).toEqual([false, true]);
+    // In compression p2 = gas - dp: K = gas / dp, so from 0.598 of the gas pressure on.
+    expect([at(0.58 * 3e6, 1, 3e6), at(0.62 * 3e6, 1, 3e6)]).toEqual([false, true]);
+    expect(pointAt(0)).not.toHaveProperty('bleedCavitates');
+  });
+
   it.each<[string, string, Partial<MonotubeInput>]>([
     ['bleed.needle.one-hole', 'bleed.count', withNeedle(1e-3, 2)],
     ['damper.negative', 'bleed.needle.travel_m', withNeedle(-1e-3)],
