@@ -4,7 +4,14 @@ import type { Evaluation, Evaluator } from './evaluator.ts';
 import { annulusClosedForm } from './evaluators/annulus.ts';
 import { densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
 import { gasCompression } from './evaluators/gas.ts';
-import { creepingHole, discGap, longOrifice, passageFriction, sharpHole } from './evaluators/hydraulics.ts';
+import {
+  annularGapRows,
+  creepingHole,
+  discGap,
+  longOrifice,
+  passageFriction,
+  sharpHole,
+} from './evaluators/hydraulics.ts';
 import { largeDeflectionPlate, smallDeflectionPlate } from './evaluators/single-plate.ts';
 import { stackLift } from './evaluators/stack.ts';
 import { stackCoefficients } from './evaluators/stack-coefficients.ts';
@@ -27,6 +34,7 @@ export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
   'creeping-hole': creepingHole,
   'passage-friction': passageFriction,
   'disc-gap': discGap,
+  'annular-gap': annularGapRows,
 };
 
 /**

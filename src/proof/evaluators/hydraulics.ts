@@ -1,6 +1,7 @@
-/** Single restrictions: sharp hole, long orifice, drilled hole in creeping flow, passage friction, gap between discs. */
+/** Single restrictions: sharp hole, long orifice, drilled hole in creeping flow, passage friction, gap between discs, clearance of a piston. */
 import { z } from '../../model/zod.ts';
 import type { Solved } from '../../solver/numeric/solved.ts';
+import { annularGap } from '../../solver/restriction/annular-gap.ts';
 import { COEFFICIENT_TABLE, DEFAULT_COEFFICIENTS } from '../../solver/restriction/coefficients.ts';
 import { drilledHole } from '../../solver/restriction/drilled-hole.ts';
 import { longOrificeCoefficient } from '../../solver/restriction/long-orifice.ts';
@@ -94,3 +95,30 @@ export const discGap = evaluator(gapSchema, (input) => {
     dropWithInertia: withInertia.value,
   });
 });
+
+const annulusSchema = z.strictObject({
+  rows: z.array(
+    z.strictObject({
+      label: z.string(),
+      ...fluid,
+      outerDiameter_mm: number,
+      clearance_mm: number,
+      length_mm: number,
+      eccentricity: number,
+      drop_Pa: number,
+    }),
+  ),
+});
+
+/** `flow` [m³/s] along the clearance of a piston. Density 0 leaves the creeping part. */
+export const annularGapRows = evaluator(annulusSchema, ({ rows }) =>
+  evaluateRows(rows, ({ outerDiameter_mm, clearance_mm, length_mm, eccentricity, drop_Pa, ...state }) => {
+    const gap = {
+      outerDiameter_m: outerDiameter_mm / 1000,
+      clearance_m: clearance_mm / 1000,
+      length_m: length_mm / 1000,
+      eccentricity,
+    };
+    return named('flow', annularGap(gap, state).flow(drop_Pa));
+  }),
+);
