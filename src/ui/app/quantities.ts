@@ -18,6 +18,7 @@ const FIELDS = {
   density: { kind: 'density', saved: 'kg/m³' },
   viscosity: { kind: 'kinematicViscosity', saved: 'cSt' },
   speed: { kind: 'speed', saved: 'm/s' },
+  springRate: { kind: 'springRate', saved: 'N/mm' },
   count: { kind: 'number', saved: '' },
   plain: { kind: 'number', saved: '' },
 } as const satisfies Record<string, { kind: Kind; saved: string }>;
@@ -109,6 +110,7 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   mm2: 'area',
   mL: 'volume',
   N: 'force',
+  'N/mm': 'springRate',
   bar: 'pressure',
   '°C': 'temperature',
   'kg/m³': 'density',

@@ -68,6 +68,9 @@ export function startWith(first: Project): void {
   wantedBuild.value = first.builds.find((build) => build.id !== first.baselineBuild)?.id ?? first.baselineBuild;
 }
 
+/** Parts of groups that are not complete, by build, place and group: typed, but no part of the document yet. */
+export const heldParts = signal<Readonly<Record<string, object>>>({});
+
 export interface EditNote {
   readonly label: string;
   /** Edits with one key in a row are one step of undo, and come from the field that has the focus. */
@@ -86,6 +89,7 @@ export function replaceProject(next: Project, label: string): void {
   commit(next, { label });
   wantedBuild.value = next.builds.find((build) => build.id !== next.baselineBuild)?.id ?? next.baselineBuild;
   hiddenBuilds.value = new Set();
+  heldParts.value = {};
 }
 
 function travel(step: (h: History<Project>) => History<Project>): void {

@@ -9,6 +9,7 @@ const PATHS = {
   up: 'M8 13V3 M4 7l4-4 4 4',
   down: 'M8 3v10 M4 9l4 4 4-4',
   grip: 'M3 6h10 M3 10h10',
+  more: 'M3.5 8h.01 M8 8h.01 M12.5 8h.01',
   plus: 'M8 3v10 M3 8h10',
   minus: 'M3 8h10',
   eye: 'M2 8s2.3-4 6-4 6 4 6 4-2.3 4-6 4-6-4-6-4z M8 6.6a1.4 1.4 0 1 0 0 2.8 1.4 1.4 0 0 0 0-2.8',
@@ -34,15 +35,18 @@ interface IconButtonProps {
   readonly onClick: () => void;
   readonly disabled?: boolean;
   readonly class?: string;
+  /** Of what the button discloses. */
+  readonly expanded?: boolean;
 }
 
-export function IconButton({ icon, label, onClick, disabled, class: extra }: IconButtonProps): JSX.Element {
+export function IconButton({ icon, label, onClick, disabled, class: extra, expanded }: IconButtonProps): JSX.Element {
   return (
     <button
       type="button"
       class={`icon ${extra ?? ''}`}
       title={label}
       aria-label={label}
+      aria-expanded={expanded}
       disabled={disabled}
       onClick={onClick}
     >

@@ -1,4 +1,5 @@
 /** One row of the shim table. */
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { countOf } from '../../model/expand-shims.ts';
 import type { ShimRow } from '../../model/project.ts';
@@ -10,6 +11,7 @@ import { shownState } from '../app/views.ts';
 import { text } from '../text/en.ts';
 import { IconButton } from './icons.tsx';
 import { NumberField } from './number-field.tsx';
+import { hasMore, ShimMore } from './shim-more.tsx';
 import { editStack, focusCell, moveWithFocus } from './stack-edits.ts';
 
 interface RowProps {
@@ -63,11 +65,25 @@ function ofRow(index: number, list: readonly number[] | undefined): number | und
   return own.length === 0 ? undefined : Math.max(...own);
 }
 
-function RowActions({ row, index }: { row: ShimRow; index: number }): JSX.Element {
+interface ActionProps {
+  readonly row: ShimRow;
+  readonly index: number;
+  readonly isOpen: boolean;
+  readonly onMore: () => void;
+}
+
+function RowActions({ row, index, isOpen, onMore }: ActionProps): JSX.Element {
   const rows = selectedValving.value.shims.length;
   const n = index + 1;
   return (
     <td class="row-acts">
+      <IconButton
+        icon="more"
+        label={text.stack.moreOf(n)}
+        class={hasMore(row, index) ? 'filled' : ''}
+        expanded={isOpen}
+        onClick={onMore}
+      />
       <IconButton
         icon="up"
         label={text.stack.up(n)}
@@ -94,41 +110,67 @@ function RowActions({ row, index }: { row: ShimRow; index: number }): JSX.Elemen
   );
 }
 
-export function ShimTableRow({ row, index, role, isDropTarget, onGrip }: RowProps): JSX.Element {
+interface ReadingsProps {
+  readonly index: number;
+  readonly role: Role;
+}
+
+function Readings({ index, role }: ReadingsProps): JSX.Element {
   const state = shownState.value;
   const stress = ofRow(index, state?.shimStress_Pa);
   const lift = ofRow(index, state?.shimEdgeLift_m);
+  return (
+    <>
+      <td class="words-col">{text.stack.roles[role]}</td>
+      <td class="number-col">{lift === undefined ? text.readout.none : show('lift', lift)}</td>
+      <td class="number-col">{stress === undefined ? text.readout.none : show('stress', stress)}</td>
+    </>
+  );
+}
+
+/** Marks the shim in the drawing while its row has the pointer or the focus. */
+const marking = (index: number) => {
   const enter = (): void => {
     activeRow.value = index;
   };
   const leave = (): void => {
     if (activeRow.value === index) activeRow.value = undefined;
   };
+  return { onPointerEnter: enter, onPointerLeave: leave, onFocusIn: enter, onFocusOut: leave };
+};
+
+export function ShimTableRow({ row, index, role, isDropTarget, onGrip }: RowProps): JSX.Element {
+  const isOpen = useSignal(false);
+  const toggle = (): void => {
+    isOpen.value = !isOpen.value;
+  };
+  const active = activeRow.value === index ? 'active' : '';
   return (
-    <tr
-      class={`${activeRow.value === index ? 'active' : ''} ${isDropTarget ? 'drop' : ''}`}
-      onPointerEnter={enter}
-      onPointerLeave={leave}
-      onFocusIn={enter}
-      onFocusOut={leave}
-    >
-      <th scope="row" class="grip" title={text.stack.drag} onPointerDown={onGrip}>
-        <span class="unseen">{text.stack.row(index + 1)}</span>
-        <span aria-hidden="true">{index + 1}</span>
-      </th>
-      <td>
-        <Cell row={row} index={index} column="outerDiameter_mm" />
-      </td>
-      <td>
-        <Cell row={row} index={index} column="thickness_mm" />
-      </td>
-      <td>
-        <Cell row={row} index={index} column="count" />
-      </td>
-      <td class="words-col">{text.stack.roles[role]}</td>
-      <td class="number-col">{lift === undefined ? text.readout.none : show('lift', lift)}</td>
-      <td class="number-col">{stress === undefined ? text.readout.none : show('stress', stress)}</td>
-      <RowActions row={row} index={index} />
-    </tr>
+    <>
+      <tr class={`${active} ${isDropTarget ? 'drop' : ''}`} {...marking(index)}>
+        <th scope="row" class="grip" title={text.stack.drag} onPointerDown={onGrip}>
+          <span class="unseen">{text.stack.row(index + 1)}</span>
+          <span aria-hidden="true">{index + 1}</span>
+        </th>
+        <td>
+          <Cell row={row} index={index} column="outerDiameter_mm" />
+        </td>
+        <td>
+          <Cell row={row} index={index} column="thickness_mm" />
+        </td>
+        <td>
+          <Cell row={row} index={index} column="count" />
+        </td>
+        <Readings index={index} role={role} />
+        <RowActions row={row} index={index} isOpen={isOpen.value} onMore={toggle} />
+      </tr>
+      {isOpen.value && (
+        <tr class={`shim-more ${active}`} {...marking(index)}>
+          <td colSpan={8}>
+            <ShimMore row={row} index={index} />
+          </td>
+        </tr>
+      )}
+    </>
   );
 }

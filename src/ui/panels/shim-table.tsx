@@ -13,6 +13,7 @@ import { text } from '../text/en.ts';
 import { Icon } from './icons.tsx';
 import { copyList, PasteBox, pasteRows } from './paste-box.tsx';
 import { ShimTableRow } from './shim-row.tsx';
+import { SpringFields } from './spring-fields.tsx';
 import { editStack, moveWithFocus } from './stack-edits.ts';
 import { StackFields } from './stack-fields.tsx';
 
@@ -20,7 +21,7 @@ function useRowDrag() {
   const body = useRef<HTMLTableSectionElement>(null);
   const dropAt = useSignal<number | undefined>(undefined);
   const rowAt = (y: number): number => {
-    const rows = [...(body.current?.children ?? [])];
+    const rows = [...(body.current?.querySelectorAll(':scope > tr:not(.shim-more)') ?? [])];
     const below = rows.findIndex((row) => y < row.getBoundingClientRect().bottom);
     return below === -1 ? rows.length - 1 : below;
   };
@@ -135,6 +136,7 @@ export function ShimTable(): JSX.Element {
         />
       )}
       <StackFields />
+      <SpringFields />
     </section>
   );
 }

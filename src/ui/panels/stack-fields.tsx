@@ -1,9 +1,12 @@
 /** What else makes a valve beside its shims: clamp, preload, backing plate, bleed. */
 import type { JSX } from 'preact';
 import type { Bleed } from '../../model/project.ts';
+import { BACKING_PLATE } from '../app/part-groups.ts';
 import { selectedBuild, selectedValving, withBuild, withValving } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { NumberField } from './number-field.tsx';
+import { PartField } from './part-fields.tsx';
+import { PLATE_GAP } from './spring-fields.tsx';
 
 function BleedFields(): JSX.Element {
   const { bleed, id } = selectedBuild.value;
@@ -44,15 +47,7 @@ export function StackFields(): JSX.Element {
         value={valving.seatHeight_mm}
         edit={(seatHeight_mm) => withValving((v) => ({ ...v, seatHeight_mm }))}
       />
-      <NumberField
-        label={text.stack.plateGap}
-        title={text.stack.plateGapWhy}
-        kind="length"
-        placeholder={text.stack.noPlate}
-        value={valving.backingPlate?.gap_mm}
-        edit={(gap_mm) => withValving((v) => ({ ...v, backingPlate: { ...v.backingPlate, gap_mm } }))}
-        clear={() => withValving(({ backingPlate: _none, ...v }) => v)}
-      />
+      <PartField group={BACKING_PLATE} entry={PLATE_GAP} />
       <BleedFields />
     </div>
   );
