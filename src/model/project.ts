@@ -45,8 +45,17 @@ export interface BackingPlate {
 export interface CoilSpring {
   diameter_mm: number;
   rate_N_mm: number;
-  /** Force at rest. */
+  /** Force at rest, with its adjuster closed. */
   preload_N: number;
+  adjuster?: PreloadAdjuster;
+}
+
+/** Takes preload off a spring: each click from closed lets it out by the travel of a click, down to no force. */
+export interface PreloadAdjuster {
+  travelPerClick_mm: number;
+  /** From closed. */
+  clicks: number;
+  clickCount: number;
 }
 
 /** The clamped stack may rise bodily against a check spring. */
@@ -73,10 +82,19 @@ export interface Valving extends StackSprings {
   material?: Material;
 }
 
-/** What is machined into the piston for one flow direction. */
+/** Equal ports side by side. One port: a round hole by diameter, or any shape by its area. */
+export interface Ports {
+  count: number;
+  diameter_mm?: number;
+  area_mm2?: number;
+  length_mm: number;
+  /** Share of the circumference of the pressure zone that the ports open to the shims; 1 when absent, as with a groove all round. */
+  coveredFraction?: number;
+}
+
+/** What is machined into the piston, or into the base, for one flow direction. */
 export interface ValveBody {
-  /** One port: a round hole by diameter, or any shape by its area. */
-  ports: { count: number; diameter_mm?: number; area_mm2?: number; length_mm: number };
+  ports: Ports;
   pressureZone: { innerDiameter_mm: number; outerDiameter_mm: number };
   seat: { innerDiameter_mm: number; outerDiameter_mm: number };
 }
@@ -109,26 +127,101 @@ export interface PistonBand {
   eccentricity: number;
 }
 
-/** Which valves a damper has; more places join with more layouts. */
-export type ValvePlace = 'pistonCompression' | 'pistonRebound';
+/** A cone on a sharp seat under a coil spring: opens beside the base stack in compression. */
+export interface Poppet {
+  seatDiameter_mm: number;
+  /** Between opposite flanks. */
+  coneAngle_deg: number;
+  rate_N_mm: number;
+  /** Force at rest, with its adjuster closed. */
+  preload_N: number;
+  /** Lift at its stop. */
+  travel_mm: number;
+  adjuster?: PreloadAdjuster;
+}
+
+/** A rigid plate under a light spring, through which oil comes back from the reservoir in rebound. */
+export interface RefillCheck {
+  ports: Ports;
+  /** Land on which the plate lies. */
+  seat: { innerDiameter_mm: number; outerDiameter_mm: number };
+  rate_N_mm: number;
+  /** Force at rest. */
+  preload_N: number;
+  /** Lift at its stop. */
+  travel_mm: number;
+}
+
+/** A plunger that enters a cup at the end of the stroke and presses the oil out through its clearance. */
+export interface HydraulicStop {
+  /** At which end of the stroke: fully compressed or fully extended. */
+  end: 'compression' | 'rebound';
+  /** Of the stroke, over which the plunger is in the cup. */
+  length_mm: number;
+  plungerDiameter_mm: number;
+  /** Half the difference of the diameters. */
+  clearance_mm: number;
+}
+
+/** Friction beyond the seal friction of slow sliding: from rest it falls to that with speed, then the oil film adds. */
+export interface FrictionLaw {
+  /** Just before it slides. */
+  breakaway_N: number;
+  /** Speed scale of the fall. */
+  stribeckSpeed_m_s: number;
+  viscous_N_s_m: number;
+}
+
+/** The monotube has its two piston valves; the other layouts also that of the base, towards the gas. */
+export type ValvePlace = 'pistonCompression' | 'pistonRebound' | 'baseCompression';
+
+/** What a damper has at its piston in any case and at its base where its layout has one. */
+export interface ByPlace<Item> {
+  pistonCompression: Item;
+  pistonRebound: Item;
+  baseCompression?: Item;
+}
 
 export interface Build {
   id: string;
   name: string;
   notes: string;
-  valves: Record<ValvePlace, Valving>;
+  valves: ByPlace<Valving>;
+  /** Through piston or rod. */
   bleed: Bleed;
+  /** Beside the base valve. */
+  baseBleed?: Bleed;
+  basePoppet?: Poppet;
 }
+
+/**
+ * - `monotube`: gas behind a floating piston in the tube.
+ * - `monotube-reservoir`: a base valve leads to a remote chamber with the gas.
+ * - `twin-tube`: a base valve leads to the space round the tube, with gas over the oil.
+ * - `cartridge`: of a fork leg; a base valve leads to the leg, with air over the oil.
+ */
+export const LAYOUTS = ['monotube', 'monotube-reservoir', 'twin-tube', 'cartridge'] as const;
+export type Layout = (typeof LAYOUTS)[number];
 
 export interface Damper {
   name: string;
-  layout: 'monotube';
+  layout: Layout;
   boreDiameter_mm: number;
   rodDiameter_mm: number;
   travel_mm: number;
   sealFriction_N: number;
+  frictionLaw?: FrictionLaw;
   pistonBand?: PistonBand;
-  valves: Record<ValvePlace, ValveBody>;
+  valves: ByPlace<ValveBody>;
+  /** With a base valve. */
+  refillCheck?: RefillCheck;
+  hydraulicStop?: HydraulicStop;
+  /** Of a cartridge: diameter at the seal of the leg, on which the air acts; when absent, the rod. */
+  legDiameter_mm?: number;
+  /** Length of oil left in each chamber at its end of the stroke; 10 when absent. */
+  endClearance_mm?: number;
+  /** Metal that warms with the oil; none when absent. */
+  heatedMass_kg?: number;
 }
 
 export type Viscosity =
@@ -150,13 +243,32 @@ export interface Fluid {
   viscosity: Viscosity;
   densityAt15_kg_m3: number;
   temperature_degC: number;
+  /** Of the oil without air. */
+  bulkModulus_GPa?: number;
+  /** Share of free air by volume, at atmospheric pressure. */
+  entrainedAir_percent?: number;
 }
 
-/** Gas behind the floating piston, measured cold at full extension. */
+/** Air over the oil of a fork leg, by the oil level as it is measured: fully compressed, spring out, from the top of the tube. */
+export interface AirGap {
+  level_mm: number;
+  /** Bore of the tube in which it is measured. */
+  tubeDiameter_mm: number;
+  /** Solid volume that comes in after measuring: spring, spacers. */
+  insertedVolume_mL: number;
+}
+
+/** What keeps gas and oil apart; a floating piston holds a pressure by its seal friction. */
+export type Separator = { kind: 'floating-piston'; diameter_mm: number; friction_N: number } | { kind: 'bladder' };
+
+/** Gas of the damper, measured cold at full extension: its volume, or the air gap of a fork leg. */
 export interface Gas {
   gaugePressure_bar: number;
-  volume_mL: number;
+  volume_mL?: number;
+  airGap?: AirGap;
   polytropicExponent: number;
+  /** When absent nothing keeps gas and oil apart, or its friction does not count. */
+  separator?: Separator;
 }
 
 export interface Project {
