@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  engagedLength,
+  hydraulicStopForce,
+  hydraulicStopPressure,
+  type StopPlace,
+} from '../../../../src/solver/damper/hydraulic-stop.ts';
+import { OIL, relative, value } from '../restriction/helpers.ts';
+
+const PLACE: StopPlace = {
+  travel_m: 0.1,
+  stop: { end: 'compression', length_m: 0.02, plungerDiameter_m: 20e-3, clearance_m: 0.25e-3 },
+};
+const REBOUND: StopPlace = { ...PLACE, stop: { ...PLACE.stop, end: 'rebound' } };
+const CREEPING = { ...OIL, density_kg_m3: 0 };
+
+const pressure = (stroke_m: number, v: number, place = PLACE, oil = OIL): number =>
+  value(hydraulicStopPressure(place, oil, stroke_m, v));
+const force = (stroke_m: number, v: number, place = PLACE, oil = OIL): number =>
+  value(hydraulicStopForce(place, oil, stroke_m, v));
+
+describe('engagedLength', () => {
+  it('counts from where the plunger enters, at either end of the stroke', () => {
+    for (const [stroke_m, compression, rebound] of [
+      [0, 0, 0.02],
+      [0.015, 0, 0.005],
+      [0.05, 0, 0],
+      [0.09, 0.01, 0],
+      [0.1, 0.02, 0],
+    ]) {
+      expect(engagedLength(PLACE, stroke_m)).toBeCloseTo(compression, 12);
+      expect(engagedLength(REBOUND, stroke_m)).toBeCloseTo(rebound, 12);
+    }
+  });
+});
+
+describe('hydraulicStopPressure', () => {
+  it('is that of the annular gap for what the plunger displaces and drags along', () => {
+    // Source: Merritt 1967 (from memory), 12 mu L Q/(pi D c^3), and (54/35) rho/2 (Q/(pi D c))^2. Own arithmetic at d 20, c 0.25,
+    // L 10 mm, 0.5 m/s: Q 0.161056 L/s, 250 814 Pa of friction and 68 033 Pa of exit; 100.169 N on the plunger.
+    expect(relative(pressure(0.09, 0.5), 318846.75)).toBeLessThan(1e-6);
+    expect(relative(force(0.09, 0.5), 100.16867)).toBeLessThan(1e-6);
+  });
+
+  it('is the dashpot of the vibration texts in creeping flow, to the thickness of its film', () => {
+    // Source: F = 3 pi mu L d^3/(4 c^3) (1 + 2 c/d) v (vibration texts, from memory), with the perimeter of the plunger; ours
+    // has that of the mean diameter, (1 + c/d) longer.
+    const [d, c, L] = [20e-3, 0.25e-3, 10e-3];
+    const dashpot = ((3 * Math.PI * OIL.dynamicViscosity_Pa_s * L * d ** 3) / (4 * c ** 3)) * (1 + (2 * c) / d) * 0.1;
+    expect(relative(force(0.09, 0.1, PLACE, CREEPING) * (1 + c / d), dashpot)).toBeLessThan(4e-4);
+  });
+
+  it('is 0 outside the cup, at rest and on the way out', () => {
+    expect([pressure(0.05, 1), pressure(0.08, 1), pressure(0.09, 0), pressure(0.09, -1)]).toEqual([0, 0, 0, 0]);
+    expect([pressure(0.05, -1, REBOUND), pressure(0.01, 1, REBOUND)]).toEqual([0, 0]);
+  });
+
+  it('comes in without a step, and the whole loss counts four clearances deep', () => {
+    const entry_m = 0.08;
+    const whole = (L: number): number => pressure(0.1, 1, { ...PLACE, stop: { ...PLACE.stop, length_m: L } });
+    expect(pressure(entry_m + 1e-9, 1) / pressure(entry_m + 1e-3, 1)).toBeLessThan(1e-10);
+    // A stop as long as the depth is past its entry at full stroke.
+    for (const L of [1e-3, 1.5e-3, 5e-3]) expect(relative(pressure(entry_m + L, 1), whole(L))).toBeLessThan(1e-9);
+    // Half way through the entry half of the loss counts: 54/35 of the exit and the friction over two clearances.
+    const [D, c, Q] = [20.25e-3, 0.25e-3, (Math.PI / 4) * 4e-4 + (Math.PI * 20.25e-3 * 0.25e-3) / 2];
+    const friction = (12 * OIL.dynamicViscosity_Pa_s * 0.5e-3 * Q) / (Math.PI * D * c ** 3);
+    const exit = (54 / 35) * 430 * (Q / (Math.PI * D * c)) ** 2;
+    expect(relative(pressure(entry_m + 0.5e-3, 1), (friction + exit) / 2)).toBeLessThan(1e-9);
+  });
+
+  it('rises with depth and with speed', () => {
+    const stroke = fc.double({ min: 0, max: 0.1, noNaN: true });
+    const speed = fc.double({ min: 0, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(stroke, stroke, speed, speed, (x1, x2, v1, v2) => {
+        const [x, deeper] = [Math.min(x1, x2), Math.max(x1, x2)];
+        const [v, faster] = [Math.min(v1, v2), Math.max(v1, v2)];
+        expect(pressure(deeper, v)).toBeGreaterThanOrEqual(pressure(x, v));
+        expect(pressure(x, faster)).toBeGreaterThanOrEqual(pressure(x, v));
+      }),
+    );
+  });
+});
+
+describe('hydraulicStopForce', () => {
+  it('pushes against the motion, alike at both ends', () => {
+    const stroke = fc.double({ min: 0, max: 0.1, noNaN: true });
+    const speed = fc.double({ min: -5, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(stroke, speed, (x, v) => {
+        expect(force(x, v) * v).toBeGreaterThanOrEqual(0);
+        expect(force(0.1 - x, -v, REBOUND) + force(x, v)).toBeCloseTo(0, 6);
+      }),
+    );
+  });
+
+  it('fails rather than give a number that is none', () => {
+    const solved = hydraulicStopForce(PLACE, { ...OIL, dynamicViscosity_Pa_s: Number.NaN }, 0.09, 1);
+    expect(solved.status).toBe('not-converged');
+  });
+});
