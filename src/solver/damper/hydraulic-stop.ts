@@ -23,40 +23,44 @@
  * Q, dp          flow out of the cup [m3/s], pressure in it over that of the chamber [Pa]
  * w, t    -      share of the loss at entry
  */
-import { mapSolved, type Solved } from '../numeric/solved.ts';
+import { valueOrNaN } from '../numeric/solved.ts';
 import { annularGap, wallDrivenArea } from '../restriction/annular-gap.ts';
-import type { FluidState, HydraulicStopInput } from './types.ts';
+import type { DamperInput, HydraulicStopInput } from './types.ts';
 
 /** Depth of the plunger, in clearances, from which the whole loss counts. */
 const ENTRY_CLEARANCES = 4;
 
-/** Where the stop stands in the stroke of its damper. */
-export interface StopPlace {
-  readonly stop: HydraulicStopInput;
-  readonly travel_m: number;
+/** What the stop needs to know of its damper, with the stroke position at which it stands. */
+export type DamperWithStop = Pick<DamperInput, 'travel_m' | 'stroke_m' | 'fluid' | 'hydraulicStop'>;
+
+/** Force of the stop at the shaft [N], against the motion; 0 without a stop. */
+export function hydraulicStopForce(damper: DamperWithStop, v: number): number {
+  const { hydraulicStop: stop } = damper;
+  return stop ? Math.sign(v) * plungerArea(stop) * hydraulicStopPressure(damper, v) : 0;
+}
+
+/**
+ * Pressure in the cup over that of its chamber [Pa]: 0 without a stop, outside the cup, at rest and on the way out.
+ * Sizes and oil must hold: `checkDamper` refuses others, and here they give NaN.
+ */
+export function hydraulicStopPressure(
+  { hydraulicStop: stop, travel_m, stroke_m, fluid }: DamperWithStop,
+  v: number,
+): number {
+  if (!stop) return 0;
+  const { clearance_m: c, plungerDiameter_m: d, length_m } = stop;
+  const L = engagedLength(stop, travel_m, stroke_m);
+  const intoCup = Math.max(stop.end === 'compression' ? v : -v, 0);
+  const gap = { outerDiameter_m: d + 2 * c, clearance_m: c, length_m: L, eccentricity: 0 };
+  const Q = intoCup * (plungerArea(stop) + wallDrivenArea(gap));
+  const share = entryShare(L / Math.min(ENTRY_CLEARANCES * c, length_m));
+  return share * valueOrNaN(annularGap(gap, fluid).drop(Q));
 }
 
 /** Length of the plunger in the cup [m] after a stroke from full extension; 0 outside. */
-export function engagedLength({ stop, travel_m }: StopPlace, stroke_m: number): number {
-  const fromEnd_m = stop.end === 'compression' ? travel_m - stroke_m : stroke_m;
-  return Math.min(Math.max(stop.length_m - fromEnd_m, 0), stop.length_m);
-}
-
-/** Pressure in the cup over that of its chamber [Pa]: 0 outside it, at rest and on the way out. */
-export function hydraulicStopPressure(place: StopPlace, fluid: FluidState, stroke_m: number, v: number): Solved {
-  const { clearance_m: c, plungerDiameter_m: d, length_m, end } = place.stop;
-  const L = engagedLength(place, stroke_m);
-  const intoCup = end === 'compression' ? Math.max(v, 0) : Math.max(-v, 0);
-  const gap = { outerDiameter_m: d + 2 * c, clearance_m: c, length_m: L, eccentricity: 0 };
-  const Q = intoCup * (plungerArea(place.stop) + wallDrivenArea(gap));
-  const share = entryShare(L / Math.min(ENTRY_CLEARANCES * c, length_m));
-  return mapSolved(annularGap(gap, fluid).drop(Q), (drop_Pa) => share * drop_Pa);
-}
-
-/** Force of the stop at the shaft [N], against the motion; fails as the pressure does. */
-export function hydraulicStopForce(place: StopPlace, fluid: FluidState, stroke_m: number, v: number): Solved {
-  const area_m2 = plungerArea(place.stop);
-  return mapSolved(hydraulicStopPressure(place, fluid, stroke_m, v), (dp) => Math.sign(v) * area_m2 * dp);
+export function engagedLength({ end, length_m }: HydraulicStopInput, travel_m: number, stroke_m: number): number {
+  const fromEnd_m = end === 'compression' ? travel_m - stroke_m : stroke_m;
+  return Math.min(Math.max(length_m - fromEnd_m, 0), length_m);
 }
 
 const plungerArea = ({ plungerDiameter_m: d }: HydraulicStopInput): number => (Math.PI / 4) * d * d;
