@@ -3,7 +3,7 @@ import { InputError } from '../units/fault.ts';
 import type { Evaluation, Evaluator } from './evaluator.ts';
 import { annulusClosedForm } from './evaluators/annulus.ts';
 import { densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
-import { gasCompression } from './evaluators/gas.ts';
+import { airGapForce, gasCompression } from './evaluators/gas.ts';
 import {
   annularGapRows,
   creepingHole,
@@ -29,6 +29,7 @@ export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
   'viscosity-index': viscosityIndexRows,
   'oil-density': densityRows,
   'gas-compression': gasCompression,
+  'air-gap-force': airGapForce,
   'sharp-hole': sharpHole,
   'long-orifice': longOrifice,
   'creeping-hole': creepingHole,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type GasCharge, gasAtStroke } from '../../../../src/solver/fluid/gas.ts';
+import { floatingPistonPressure, type GasCharge, gasAtStroke, gasForce } from '../../../../src/solver/fluid/gas.ts';
 import { absoluteFromGauge, pascalsFromBars } from '../../../../src/units/si.ts';
 
 const charge = (polytropicExponent: number, absolutePressure_Pa = 1e6): GasCharge => ({
@@ -24,6 +24,16 @@ describe('gasAtStroke', () => {
   ])('n = %d, volume ratio %d gives %d Pa', (n, ratio, p) => {
     const got = gasAtStroke(charge(n), ROD_AREA, strokeFor(ratio)).absolutePressure_Pa;
     expect(Math.abs(got / p - 1)).toBeLessThan(n === 1 ? 1e-9 : 3e-5);
+  });
+
+  // Source: p0 r^n by a calculator, 11 digits.
+  it.each([
+    [1.5, 1.7641185338],
+    [2, 2.6390158215],
+    [3, 4.6555367217],
+  ])('n = 1.4, volume ratio %d gives %d times the pressure, to the last digit', (ratio, factor) => {
+    const got = gasAtStroke(charge(1.4), ROD_AREA, strokeFor(ratio)).absolutePressure_Pa;
+    expect(Math.abs(got / (1e6 * factor) - 1)).toBeLessThan(1e-9);
   });
 
   // Source: reference equation of state of nitrogen (Span et al. 2000), isentropic from 1 MPa and 293.15 K.
@@ -62,5 +72,30 @@ describe('gasAtStroke', () => {
         expect(Math.abs(twice.absolutePressure_Pa / once.absolutePressure_Pa - 1)).toBeLessThan(1e-9);
       }),
     );
+  });
+});
+
+describe('gasForce', () => {
+  it('is 301.6 N for 1.5 MPa gauge on a 16 mm rod, and nothing at the pressure of the atmosphere', () => {
+    // Source: whole-damper check numbers, computed independently: 1.5 MPa on pi/4 16^2 = 201.06 mm2.
+    const rod_m2 = (Math.PI / 4) * 0.016 ** 2;
+    expect(gasForce({ absolutePressure_Pa: absoluteFromGauge(1.5e6) }, rod_m2)).toBeCloseTo(301.593, 3);
+    expect(gasForce({ absolutePressure_Pa: 101325 }, rod_m2)).toBe(0);
+  });
+
+  it('rises with the stroke at the rate n p A^2 / V of any text on gas springs', () => {
+    for (const n of [1, 1.2, 1.4]) {
+      const at = (x: number) => gasForce(gasAtStroke(charge(n), ROD_AREA, x), ROD_AREA);
+      const { absolutePressure_Pa: p, volume_m3: V } = gasAtStroke(charge(n), ROD_AREA, 0.05);
+      expect((at(0.05 + 1e-6) - at(0.05 - 1e-6)) / 2e-6 / ((n * p * ROD_AREA ** 2) / V)).toBeCloseTo(1, 6);
+    }
+  });
+});
+
+describe('floatingPistonPressure', () => {
+  it('is its seal friction over its face', () => {
+    // Own arithmetic: 40 N on pi/4 46^2 = 1661.90 mm2.
+    expect(floatingPistonPressure(40, 0.046) / 24068.8).toBeCloseTo(1, 5);
+    expect(floatingPistonPressure(0, 0.046)).toBe(0);
   });
 });
