@@ -2,7 +2,7 @@
 import { InputError } from '../units/fault.ts';
 import type { Evaluation, Evaluator } from './evaluator.ts';
 import { annulusClosedForm } from './evaluators/annulus.ts';
-import { densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
+import { bulkModulusRows, densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
 import { airGapForce, gasCompression } from './evaluators/gas.ts';
 import {
   annularGapRows,
@@ -28,6 +28,7 @@ export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
   'viscosity-temperature': viscosityTemperature,
   'viscosity-index': viscosityIndexRows,
   'oil-density': densityRows,
+  'bulk-modulus': bulkModulusRows,
   'gas-compression': gasCompression,
   'air-gap-force': airGapForce,
   'sharp-hole': sharpHole,

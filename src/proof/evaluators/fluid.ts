@@ -1,5 +1,6 @@
-/** Worked values of oil: viscosity against temperature, viscosity index, density. */
+/** Worked values of oil: viscosity against temperature, viscosity index, density, stiffness with air in it. */
 import { z } from '../../model/zod.ts';
+import { aeratedOil, airShare, effectiveBulkModulus, relativeVolume } from '../../solver/fluid/bulk-modulus.ts';
 import { oilDensity } from '../../solver/fluid/density.ts';
 import { viscosityIndex } from '../../solver/fluid/viscosity-index.ts';
 import { kinematicViscosity, waltherLaw } from '../../solver/fluid/walther.ts';
@@ -39,5 +40,24 @@ export const densityRows = evaluator(densitySchema, ({ rows }) =>
   evaluateRows(rows, ({ densityAt15_kg_m3, temperature_degC }) => {
     const density = oilDensity(densityAt15_kg_m3, kelvinFromCelsius(temperature_degC));
     return evaluated({ density, correction: density / densityAt15_kg_m3 });
+  }),
+);
+
+const bulkModulusSchema = z.strictObject({
+  bulkModulus_GPa: z.number(),
+  airExponent: z.number(),
+  rows: z.array(z.strictObject({ label: z.string(), airFraction: z.number(), absolutePressure_MPa: z.number() })),
+});
+
+/** `modulus` [MPa], `volume` over that at atmospheric pressure and `air share` by volume [-] of each row. */
+export const bulkModulusRows = evaluator(bulkModulusSchema, ({ bulkModulus_GPa, airExponent, rows }) =>
+  evaluateRows(rows, ({ airFraction, absolutePressure_MPa }) => {
+    const oil = aeratedOil({ bulkModulus_Pa: bulkModulus_GPa * 1e9, airExponent, airFraction });
+    const p = absolutePressure_MPa * 1e6;
+    return evaluated({
+      modulus: effectiveBulkModulus(oil, p) / 1e6,
+      volume: relativeVolume(oil, p),
+      'air share': airShare(oil, p),
+    });
   }),
 );
