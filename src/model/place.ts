@@ -45,6 +45,11 @@ const UNITS: Readonly<Record<string, string>> = {
   kg_m3: 'kg/m³',
   bar: 'bar',
   mL: 'mL',
+  m_s: 'm/s',
+  N_s_m: 'N·s/m',
+  kg: 'kg',
+  deg: '°',
+  percent: '%',
 };
 
 /** The unit that the last key of a path carries, as a person reads it. */

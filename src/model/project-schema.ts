@@ -2,17 +2,11 @@
  * Shape of the project document. Bounds are limits of physical sense, wide on purpose; how the sizes must relate to one
  * another is in project-relations.ts.
  */
-
-import { listOf, numberIn, record, size, textUpTo, wholeNumber } from './fields.ts';
+import { damperSchema } from './damper-schema.ts';
+import { listOf, numberIn, record, textUpTo } from './fields.ts';
+import { gasSchema } from './gas-schema.ts';
 import { ISO_GRADES } from './project.ts';
-import {
-  MAX_DIAMETER_MM,
-  materialSchema,
-  ringSchema,
-  seatHeightSchema,
-  shimRowsSchema,
-  springShapes,
-} from './stack-schema.ts';
+import { bleedSchema, byPlace, poppetSchema, valvingSchema } from './valve-schema.ts';
 import { z } from './zod.ts';
 
 export const PROJECT_FORMAT = 'shimwright/project';
@@ -26,63 +20,14 @@ export const OIL_TEMPERATURES = { from: -60, upTo: 250 } as const;
 const temperature_degC = numberIn(OIL_TEMPERATURES);
 const kinematicViscosity_cSt = numberIn({ from: 0.5, upTo: 100_000 });
 
-const valvingSchema = record({
-  clampDiameter_mm: size(MAX_DIAMETER_MM),
-  shims: shimRowsSchema,
-  seatHeight_mm: seatHeightSchema,
-  ...springShapes,
-  material: materialSchema.optional(),
-});
-
-const portsSchema = record({
-  count: wholeNumber(1, 100),
-  diameter_mm: size(200).optional(),
-  area_mm2: numberIn({ above: 0, upTo: 20_000 }).optional(),
-  length_mm: size(500),
-});
-
-const valveBodySchema = record({ ports: portsSchema, pressureZone: ringSchema, seat: ringSchema });
-
-const needleSchema = record({
-  coneAngle_deg: numberIn({ from: 1, upTo: 150 }),
-  travelPerClick_mm: size(20),
-  clicks: wholeNumber(0, 1000),
-  clickCount: wholeNumber(1, 1000),
-});
-
-/** A count of 0 closes the bleed. */
-const bleedSchema = record({
-  count: wholeNumber(0, 100),
-  diameter_mm: size(50),
-  length_mm: size(500),
-  needle: needleSchema.optional(),
-});
-
-const byPlace = <Item extends z.ZodType>(item: Item) => record({ pistonCompression: item, pistonRebound: item });
-
-export const buildSchema = record({
+const buildSchema = record({
   id: textUpTo(100).min(1, { error: 'a text of at least 1 character' }),
   name,
   notes,
   valves: byPlace(valvingSchema),
   bleed: bleedSchema,
-});
-
-const pistonBandSchema = record({
-  clearance_mm: size(10),
-  length_mm: size(500),
-  eccentricity: numberIn({ from: 0, upTo: 1 }),
-});
-
-const damperSchema = record({
-  name,
-  layout: z.literal('monotube', { error: '"monotube"' }),
-  boreDiameter_mm: size(MAX_DIAMETER_MM),
-  rodDiameter_mm: size(MAX_DIAMETER_MM),
-  travel_mm: size(5000),
-  sealFriction_N: numberIn({ from: 0, upTo: 100_000 }),
-  pistonBand: pistonBandSchema.optional(),
-  valves: byPlace(valveBodySchema),
+  baseBleed: bleedSchema.optional(),
+  basePoppet: poppetSchema.optional(),
 });
 
 const viscosityPointSchema = record({ temperature_degC, kinematicViscosity_cSt });
@@ -115,12 +60,8 @@ const fluidSchema = record({
   viscosity: viscositySchema,
   densityAt15_kg_m3: numberIn({ from: 400, upTo: 3000 }),
   temperature_degC,
-});
-
-const gasSchema = record({
-  gaugePressure_bar: numberIn({ from: 0, upTo: 300 }),
-  volume_mL: numberIn({ above: 0, upTo: 100_000 }),
-  polytropicExponent: numberIn({ from: 1, upTo: 2 }),
+  bulkModulus_GPa: numberIn({ from: 0.1, upTo: 10 }).optional(),
+  entrainedAir_percent: numberIn({ from: 0, upTo: 30 }).optional(),
 });
 
 export const projectSchema = record({

@@ -47,12 +47,26 @@ const backingPlateSchema = record({
   outerDiameter_mm: size(MAX_DIAMETER_MM).optional(),
 });
 
-const preload_N = numberIn({ from: 0, upTo: 100_000 });
+/** Force of a spring at rest [N]. */
+export const preload_N = numberIn({ from: 0, upTo: 100_000 });
+/** Of a spring that stores what it is pressed by [N/mm]. */
+export const rate_N_mm = numberIn({ from: 0.001, upTo: 1_000_000 });
+const MAX_CLICKS = 1000;
+
+/** Turned by clicks: where it stands, from closed, and how many it has. */
+export const clickShapes = {
+  travelPerClick_mm: size(20),
+  clicks: wholeNumber(0, MAX_CLICKS),
+  clickCount: wholeNumber(1, MAX_CLICKS),
+};
+
+export const preloadAdjusterSchema = record(clickShapes);
 
 const coilSpringSchema = record({
   diameter_mm: size(MAX_DIAMETER_MM),
-  rate_N_mm: numberIn({ from: 0.001, upTo: 1_000_000 }),
+  rate_N_mm,
   preload_N,
+  adjuster: preloadAdjusterSchema.optional(),
 });
 
 /** A rate of 0 is a check spring of constant force. */
