@@ -1,7 +1,7 @@
 /** What the needle of a bleed must keep. */
 import type { InputFault } from '../units/fault.ts';
+import { clickFaults } from './adjuster-relations.ts';
 import { child, numberAt, type Place } from './place.ts';
-import { atMost, relationFault } from './relation.ts';
 
 /** One needle closes one hole, and stands no further out than its adjuster goes. */
 export function bleedFaults(bleed: Place): InputFault[] {
@@ -14,12 +14,6 @@ export function bleedFaults(bleed: Place): InputFault[] {
     ...(holes === undefined || holes === 1
       ? []
       : [{ code: 'bleed.needle.one-hole', path: count.path, got: String(holes), wanted }]),
-    ...relationFault(child(needle, 'clicks'), {
-      code: 'bleed.needle.clicks',
-      wanted: 'at most the clicks that the adjuster has,',
-      limit: numberAt(child(needle, 'clickCount')),
-      unit: 'clicks',
-      holds: atMost,
-    }),
+    ...clickFaults(needle, 'bleed.needle.clicks'),
   ];
 }

@@ -3,11 +3,14 @@
  * skipped here: the schema has already refused them.
  */
 import type { InputFault } from '../units/fault.ts';
+import { preloadAdjusterFaults } from './adjuster-relations.ts';
 import { child, entries, numberAt, type Place } from './place.ts';
 import { atMost, lessThan, moreThan, relationFault } from './relation.ts';
 
 /** Steepest cone that the plate theory holds for: rise over run. */
 const STEEPEST_CONE = 0.2;
+/** Narrowest shim that can be told from its own clamp, as a share of the width of the widest in its stack. */
+const NARROWEST_SHARE = 0.001;
 /** Share of the rim that notches may take; beyond it the shim would bend differently. */
 const NOTCHED_SHARE = 0.25;
 
@@ -28,6 +31,7 @@ export function featureFaults(stack: Place, zone: Place, seat: Place): InputFaul
     ...(clamp === undefined ? [] : [...clampFaults(shims, rows, clamp), ...springFaults(stack, rows, clamp)]),
     ...rows.flatMap((row, index) => notchFaults(row, index)),
     ...coveredNotchFaults(rows, seat),
+    ...preloadAdjusterFaults(child(stack, 'coilSpring')),
     ...(clamp === undefined ? [] : faceRingFaults(rows, clamp, zone, seat)),
   ];
 }
@@ -40,12 +44,25 @@ const boreFault = (row: Place): InputFault[] =>
     holds: lessThan,
   });
 
+/** A free part next to nothing wide would have its bore and its rim in the same place. */
+function narrowFault(row: Place, clamp: number, widest: number): InputFault[] {
+  const inner = freeFrom(row, clamp);
+  const least = inner + NARROWEST_SHARE * (widest - clamp);
+  return relationFault(child(row, 'outerDiameter_mm'), {
+    code: 'stack.shim.too-narrow',
+    wanted: 'wide enough to bend, at least',
+    limit: Number(least.toPrecision(6)),
+    holds: (rim) => rim <= inner || rim >= least,
+  });
+}
+
 function clampFaults(shims: Place, rows: readonly Place[], clamp: number): InputFault[] {
+  const widest = rows.reduce((rim, row) => Math.max(rim, rimOf(row) ?? rim), clamp);
   const onlyRings = rows.length > 0 && rows.every((row) => freeFrom(row, clamp) > clamp);
   const wanted = `at least 1 shim whose bore fits the clamp diameter ${clamp} mm`;
   return [
     ...(onlyRings ? [{ code: 'stack.nothing-clamped', path: shims.path, got: 'only rings', wanted }] : []),
-    ...rows.flatMap((row) => dishFault(row, clamp)),
+    ...rows.flatMap((row) => [...dishFault(row, clamp), ...narrowFault(row, clamp, widest)]),
   ];
 }
 

@@ -7,8 +7,11 @@ export const fixtureText = (name: string): string => readFileSync(fixturePath(na
 
 export const PROJECT_FIXTURE = 'project-v1.shimwright.json';
 export const STACK_FIXTURE = 'stack-v1.json';
+/** A fork cartridge that has every part a damper may have. */
+export const CARTRIDGE_FIXTURE = 'cartridge-v1.shimwright.json';
 
 export const soundProject = (): Project => JSON.parse(fixtureText(PROJECT_FIXTURE));
+export const soundCartridge = (): Project => JSON.parse(fixtureText(CARTRIDGE_FIXTURE));
 export const soundStack = (): StackFile => JSON.parse(fixtureText(STACK_FIXTURE));
 
 /** Sets one value deep in a document by its path, such as `builds[0].bleed.count`; undefined removes the key. */

@@ -25,7 +25,7 @@ describe('docs/file-format.md', () => {
       .filter((name) => name.endsWith('.ts'))
       .map((name) => readFileSync(fromRoot(`src/model/${name}`), 'utf8'))
       .join('\n');
-    const pattern = /['`]((?:document|stack|damper|fluid|gas|project|shims)(?:\.[a-z-]+)+)['`]/g;
+    const pattern = /['`]((?:document|stack|damper|bleed|poppet|adjuster|fluid|gas|project|shims)(?:\.[a-z-]+)+)['`]/g;
     const codes = (text: string): string[] => [...new Set([...text.matchAll(pattern)].map((match) => match[1]))].sort();
     expect(codes(page.slice(page.indexOf('## Fault codes')))).toEqual(codes(sources));
   });

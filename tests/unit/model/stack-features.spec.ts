@@ -59,6 +59,9 @@ describe('stack features', () => {
     ['shims[0].notches.width_mm', 0, 'document.range'],
     // A quarter of the rim of 30 mm is 23.562 mm; four notches may have 5.8905 mm each.
     ['shims[0].notches.width_mm', 5.891, 'stack.notches.too-wide'],
+    // Clamp 12, widest 30: a free part of 0.018 mm in diameter, on the clamp or round the bore, is the least.
+    ['shims[3].outerDiameter_mm', 12.017, 'stack.shim.too-narrow'],
+    ['shims[2].outerDiameter_mm', 22.017, 'stack.shim.too-narrow'],
     ['backingPlate.outerDiameter_mm', 12, 'stack.backing-plate.inside-clamp'],
     ['backingPlate.gap_mm', undefined, 'document.missing'],
   ])('refuses %s = %s at its field', (path, value, code) => {
@@ -70,6 +73,8 @@ describe('stack features', () => {
     ['shims[1].dish_mm', -1.79],
     ['shims[2].dish_mm', 0.39],
     ['shims[0].notches.width_mm', 5.89],
+    ['shims[3].outerDiameter_mm', 12.019],
+    ['shims[2].outerDiameter_mm', 22.019],
     ['backingPlate.outerDiameter_mm', 12.1],
     ['shims[2].innerDiameter_mm', 25.9],
   ])('takes %s = %s, just inside its limit', (path, value) => {
@@ -116,8 +121,13 @@ describe('stack features', () => {
     ['coilSpring.rate_N_mm', 0, 'document.range'],
     ['coilSpring.preload_N', -1, 'document.range'],
     ['coilSpring.preload_N', undefined, 'document.missing'],
+    ['coilSpring.preload_N', 0, 'adjuster.idle'],
+    ['coilSpring.adjuster.clicks', 11, 'adjuster.clicks'],
+    ['coilSpring.adjuster.clicks', undefined, 'document.missing'],
+    ['coilSpring.adjuster.travelPerClick_mm', 0, 'document.range'],
   ])('refuses %s = %s', (path, value, code) => {
-    const stack = withValue({ ...features(), coilSpring: { ...SPRING } }, path, value);
+    const adjuster = { travelPerClick_mm: 0.1, clicks: 10, clickCount: 10 };
+    const stack = withValue({ ...features(), coilSpring: { ...SPRING, adjuster } }, path, value);
     expect(faultsOf(validateStackFile(stack))).toEqual([[code, path]]);
   });
 
