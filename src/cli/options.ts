@@ -3,6 +3,7 @@ import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
+import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
 import { BAND, CLICKS, force, SPEEDS, TEMPERATURES } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 
@@ -65,7 +66,7 @@ export const COMMANDS: readonly Command[] = [
   {
     name: 'fluid',
     input: 'PROJECT',
-    summary: "viscosity and density of a project's oil, at each temperature",
+    summary: "viscosity, density and stiffness of a project's oil, at each temperature and pressure",
     options: [
       { name: TEMPERATURES, value: 'LIST', help: 'in °C, such as 20,60; that of the project unless said otherwise' },
       {
@@ -73,6 +74,8 @@ export const COMMANDS: readonly Command[] = [
         value: 'LIST',
         help: 'also says what viscosities are sold under these weight numbers, which are none themselves',
       },
+      { name: PRESSURES_BAR, value: 'LIST', help: 'also the bulk modulus and density at these gauge pressures in bar' },
+      { name: AIR, value: 'LIST', help: 'free air in the oil then, percent by volume; that of the project otherwise' },
       JSON_OUTPUT,
       CSV_OUTPUT,
     ],

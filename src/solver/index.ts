@@ -4,8 +4,10 @@ export { InputError, type InputFault } from '../units/fault.ts';
 export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
 export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
+export { type AeratedOil, airShare, densityAtPressure, effectiveBulkModulus } from './fluid/bulk-modulus.ts';
 export { isoGradeEntry } from './fluid/iso-grades.ts';
 export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
+export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,

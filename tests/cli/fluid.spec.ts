@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { soundProject } from '../helpers/documents.ts';
 import { runCli } from '../helpers/run-cli.ts';
 
-const projectWith = (viscosity: object): string => {
+const projectWith = (viscosity: object, stiffness: object = {}): string => {
   const project = soundProject();
-  return JSON.stringify({ ...project, fluid: { ...project.fluid, viscosity, densityAt15_kg_m3: 860 } });
+  return JSON.stringify({ ...project, fluid: { ...project.fluid, viscosity, densityAt15_kg_m3: 860, ...stiffness } });
 };
 
 /** Source: public worked example of D341, 32 at 40 °C and 5.4 at 100 °C give 8.533 at 80 °C. */
@@ -60,5 +60,54 @@ describe.concurrent('shimwright fluid', () => {
     const hot = await runCli(['fluid', '-', '--temperature', '300'], projectWith(TWO_POINTS));
     expect(hot).toMatchObject({ code: 2, stdout: '' });
     expect(hot.stderr).toContain('250 or less');
+  });
+
+  it('gives the stiffness of the oil at each pressure, for each share of air', async () => {
+    const asked = ['--temperature', '15', '--pressures-bar', '4.98675,13.98675', '--air-percent', '0,0.5,2'];
+    const project = projectWith(TWO_POINTS, { bulkModulus_GPa: 1.7 });
+    const { code, stdout, stderr } = await runCli(['fluid', '-', ...asked, '--json'], project);
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    const { points } = JSON.parse(stdout);
+    // Source: the reference case fluid/bulk-modulus-isothermal, computed independently: 0.6 and 1.5 MPa, absolute.
+    const expected = [
+      [0, 4.98675, 1.7, 0, 1],
+      [0, 13.98675, 1.7, 0, 1],
+      [0.5, 4.98675, 0.4996714971, 0.0848147095, 0.995 / 0.99555254626],
+      [0.5, 13.98675, 1.227832969, 0.03396112563, 0.995 / 0.994519450424],
+      [2, 4.98675, 0.158423191, 0.343559568, 0.98 / 0.983090070688],
+      [2, 13.98675, 0.6640275616, 0.1377805149, 0.98 / 0.980545036599],
+    ];
+    expect(points).toHaveLength(expected.length);
+    for (const [i, [air, gauge, modulus, there, density]] of expected.entries()) {
+      expect(points[i]).toMatchObject({ freeAir_percent: air, pressureGauge_bar: gauge });
+      expect(points[i].bulkModulus_GPa / modulus).toBeCloseTo(1, 8);
+      expect(points[i].airThere_percent).toBeCloseTo(there, 8);
+      // Oil alone is pressed by (p - p0)/1.7 GPa, less than 0.1 %.
+      if (air > 0) expect(points[i].densityThere_kg_m3 / (860 * density)).toBeCloseTo(1, 8);
+      else expect(points[i].densityThere_kg_m3).toBeCloseTo(860 * Math.exp((gauge * 1e5) / 1.7e9), 6);
+    }
+  });
+
+  it('takes air and stiffness of the project, and keeps its table as it was without pressures', async () => {
+    const project = projectWith(TWO_POINTS, { bulkModulus_GPa: 1.7, entrainedAir_percent: 2 });
+    const [squeezed, plain] = await Promise.all([
+      runCli(['fluid', '-', '--pressures-bar', '4.98675', '--csv'], project),
+      runCli(['fluid', '-', '--csv'], project),
+    ]);
+    const [keys, row] = squeezed.stdout.split('\r\n').map((line) => line.split(','));
+    expect(Number(row[keys.indexOf('freeAir_percent')])).toBe(2);
+    expect(Number(row[keys.indexOf('bulkModulus_GPa')]) / 0.158423191).toBeCloseTo(1, 8);
+    expect(plain.stdout.split('\r\n')[0]).toBe(keys.slice(0, 6).join(','));
+  });
+
+  it('refuses air without a pressure, and a pressure below none', async () => {
+    const [air, vacuum] = await Promise.all([
+      runCli(['fluid', '-', '--air-percent', '1'], projectWith(TWO_POINTS)),
+      runCli(['fluid', '-', '--pressures-bar', '-1.1'], projectWith(TWO_POINTS)),
+    ]);
+    expect(air).toMatchObject({ code: 2, stdout: '' });
+    expect(air.stderr).toContain('--air-percent needs --pressures-bar');
+    expect(vacuum).toMatchObject({ code: 2, stdout: '' });
+    expect(vacuum.stderr).toContain('-1 or more');
   });
 });

@@ -1,4 +1,4 @@
-/** `shimwright fluid`: viscosity and density of a project's oil against temperature. */
+/** `shimwright fluid`: viscosity and density of a project's oil against temperature, and its stiffness under pressure. */
 import { decodeProject } from '../../model/codec.ts';
 import type { Fluid } from '../../model/project.ts';
 import { OIL_TEMPERATURES } from '../../model/project-schema.ts';
@@ -9,6 +9,7 @@ import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
+import { SQUEEZE_HEADINGS, SQUEEZE_KEYS, type Squeeze, squeezeCells, squeezes } from './fluid-compression.ts';
 import { TEMPERATURES } from './force.ts';
 
 export const WEIGHT = 'weight';
@@ -45,11 +46,14 @@ function gradeLimits(fluid: Fluid): [number | null, number | null] {
   return [at(low_mm2_s), at(high_mm2_s)];
 }
 
-function rowAt(fluid: Fluid, temperature_degC: number): Cell[] {
+/** One row, or one for each way the oil is squeezed. */
+function rowsAt(fluid: Fluid, temperature_degC: number, squeezed: readonly Squeeze[]): Cell[][] {
   const warmed = { ...fluid, temperature_degC };
   const { density_kg_m3, dynamicViscosity_Pa_s } = oilFromDocument(warmed);
   const millipascalSeconds = dynamicViscosity_Pa_s * 1000;
-  return [temperature_degC, kinematic_cSt(warmed), ...gradeLimits(warmed), density_kg_m3, millipascalSeconds];
+  const row = [temperature_degC, kinematic_cSt(warmed), ...gradeLimits(warmed), density_kg_m3, millipascalSeconds];
+  if (squeezed.length === 0) return [row];
+  return squeezed.map((squeeze) => [...row, ...squeezeCells(fluid, squeeze, density_kg_m3)]);
 }
 
 function remarks(weight: string | undefined): string[] {
@@ -67,12 +71,15 @@ export async function fluid({ file, values }: Request): Promise<Outcome> {
   const { fluid: oil } = await readDocument(file, decodeProject);
   const list = values.get(TEMPERATURES);
   const temperatures = list === undefined ? [oil.temperature_degC] : numberList(list, TEMPERATURES, OIL_TEMPERATURES);
-  const rows = temperatures.map((temperature_degC) => rowAt(oil, temperature_degC));
-  if (values.has('csv')) return { exit: EXIT.done, result: csv(KEYS, rows), talk };
+  const squeezed = squeezes(values);
+  const rows = temperatures.flatMap((temperature_degC) => rowsAt(oil, temperature_degC, squeezed));
+  const keys = [...KEYS, ...(squeezed.length > 0 ? SQUEEZE_KEYS : [])];
+  if (values.has('csv')) return { exit: EXIT.done, result: csv(keys, rows), talk };
   if (values.has('json')) {
-    const points = rows.map((row) => Object.fromEntries(KEYS.map((key, index) => [key, row[index]])));
+    const points = rows.map((row) => Object.fromEntries(keys.map((key, index) => [key, row[index]])));
     const result = json({ format: 'shimwright/fluid', version: 1, name: oil.name, points });
     return { exit: EXIT.done, result, talk };
   }
-  return { exit: EXIT.done, result: textTable(HEADINGS, rows), talk };
+  const headings = [...HEADINGS, ...(squeezed.length > 0 ? SQUEEZE_HEADINGS : [])];
+  return { exit: EXIT.done, result: textTable(headings, rows), talk };
 }
