@@ -1,6 +1,7 @@
 /**
  * Oil at one temperature: density by D1250, dynamic viscosity mu = rho nu with nu by D341.
- * Left out: pressure dependence of both, dissolved and entrained air.
+ * Left out: viscosity rises with pressure (Barus, mu e^(b p), b = 1.7e-3 per bar for mineral oil: Vacca & Franzoni 2021, eq. 2.21; 3.5 % at
+ * 2 MPa, 8.9 % at 5 MPa). How oil and the air in it give to pressure is in bulk-modulus.ts.
  *
  * symbol  unit    meaning
  * rho     kg/m3   density
