@@ -6,12 +6,13 @@
  * right alone in its limit; the sum is smooth and rises with Q and with 1/h, and no Reynolds number needs to be chosen:
  * the coefficient referred to the whole drop runs by itself from 0 at Re = 0 to Cd.
  * The curtain stands on the inner edge of the land, where its area is least. Ports that are smaller than the curtain
- * limit the flow because their loss lies in series. Left out: pressure regained along a wide land, flow force, tilt.
+ * limit the flow because their loss lies in series. Ports that open a share phi of the circumference let oil out through that share:
+ * the same drop at phi times the flow. Left out: pressure regained along a wide land, flow sideways out of the share, tilt.
  *
  * symbol  unit   meaning
  * r1, r2  m      inner and outer radius of the land that the shim covers
  * h       m      opening at the seat
- * Q       m3/s   flow over the whole circumference
+ * Q       m3/s   flow over the share phi of the circumference
  * Cd      -      discharge coefficient of the jet
  */
 import { closedPath } from './closed.ts';
@@ -22,12 +23,23 @@ import type { FluidState, Restriction } from './types.ts';
 /** Creeping flow through a slit of height h and width w: Q = pi h^2 w dp / (32 mu). */
 const slitResistance = (h: number, w: number, mu: number): number => (32 * mu) / (Math.PI * h * h * w);
 
-/** Restriction of an opening of `gap_m`; closed at 0. */
-export function curtain(opening: RadialGap, fluid: FluidState, Cd: number): Restriction {
-  const { innerRadius_m: r1, gap_m: h } = opening;
-  if (!(h > 0)) return closedPath;
-  const circumference = 2 * Math.PI * r1;
+export interface CurtainOpening extends RadialGap {
+  /** Share of the circumference through which oil leaves; 1 when absent. */
+  readonly coveredFraction?: number;
+}
+
+/** Creeping and inertial resistance of an opening above 0: dp = a Q + b Q^2 [Pa s/m3, Pa s2/m6]. */
+export function curtainResistances(opening: CurtainOpening, fluid: FluidState, Cd: number): { a: number; b: number } {
+  const { innerRadius_m: r1, gap_m: h, coveredFraction: phi = 1 } = opening;
+  const w = 2 * Math.PI * r1;
   const mu = fluid.dynamicViscosity_Pa_s;
-  const a = radialGapResistance(opening, mu) + slitResistance(h, circumference, mu);
-  return quadraticLoss(a, jetResistance(fluid.density_kg_m3, Cd, circumference * h));
+  const a = (radialGapResistance(opening, mu) + slitResistance(h, w, mu)) / phi;
+  return { a, b: jetResistance(fluid.density_kg_m3, Cd, phi * w * h) };
+}
+
+/** Restriction of an opening of `gap_m`; closed at 0. */
+export function curtain(opening: CurtainOpening, fluid: FluidState, Cd: number): Restriction {
+  if (!(opening.gap_m > 0)) return closedPath;
+  const { a, b } = curtainResistances(opening, fluid, Cd);
+  return quadraticLoss(a, b);
 }

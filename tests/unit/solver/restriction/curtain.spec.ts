@@ -35,6 +35,15 @@ describe('curtain', () => {
     expect(value(curtain(opening(0), OIL, CD).drop(0))).toBe(0);
   });
 
+  it('passes the covered share of the flow at the same drop', () => {
+    for (const gap of [1e-6, 3e-4]) {
+      const whole = value(curtain(opening(gap), OIL, CD).flow(1e5));
+      expect(
+        relative(value(curtain({ ...opening(gap), coveredFraction: 0.4 }, OIL, CD).flow(1e5)), 0.4 * whole),
+      ).toBeLessThan(1e-12);
+    }
+  });
+
   it('obeys the laws of a restriction', () => {
     expectRestrictionLaws(logUniform(1e-7, 2e-3).map((h) => curtain(opening(h), OIL, CD)));
   });
