@@ -56,6 +56,7 @@ describe('a planted breach', () => {
     ['workers/protocol.ts', "import { type ForceCurve } from '../src/solver/index.ts';"],
     ['workers/spawn.ts', "new Worker(new URL('./solver.worker.ts', import.meta.url), { type: 'module' });"],
     ['src/solver/from-model.ts', "import type { Project } from '../model/project.ts';"],
+    ['src/solver/from-model/gas.ts', "import type { Gas } from '../../model/project.ts';"],
   ])('not %s: %s', (path, text) => expect(breaches(path, text)).toEqual([]));
 });
 

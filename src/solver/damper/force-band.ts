@@ -12,8 +12,7 @@
  * F       N     force at the shaft
  */
 import { COEFFICIENT_TABLE, type CoefficientName, type Coefficients } from '../restriction/coefficients.ts';
-import { type OpeningTables, pointsOn } from './monotube-valves.ts';
-import type { BandPart, FailedBand, FailedForce, ForceBand, ForcePoint, MonotubeInput } from './types.ts';
+import type { BandPart, FailedBand, FailedForce, ForceBand, ForcePoint } from './types.ts';
 
 export interface CoefficientRange {
   readonly low: number;
@@ -41,16 +40,17 @@ export function rangeEnds(coefficients: Coefficients, replaced: CoefficientRange
 
 type Point = ForcePoint | FailedForce;
 
-/** What each coefficient does at each speed, or why there is no telling. `tables` must reach the speeds with every end. */
+/**
+ * What each coefficient does at each speed, or why there is no telling.
+ * @param pointsWith  the points of the curve with one set of coefficients, on tables that reach its speeds with every end
+ */
 export function bandParts(
-  tables: OpeningTables,
-  damper: MonotubeInput,
-  speeds_m_s: readonly number[],
+  pointsWith: (coefficients: Coefficients) => readonly Point[],
   coefficients: Coefficients,
   ends: readonly CoefficientEnd[],
 ): (readonly BandPart[] | FailedBand)[] {
-  const middle = pointsOn(tables, damper, coefficients, speeds_m_s);
-  const atEnds = ends.map((end) => pointsOn(tables, damper, end.coefficients, speeds_m_s));
+  const middle = pointsWith(coefficients);
+  const atEnds = ends.map((end) => pointsWith(end.coefficients));
   return middle.map((point, i) =>
     partsOf(
       point,

@@ -1,18 +1,20 @@
 /**
- * Force against shaft speed of a whole damper: builds the two piston valves, each with a stack table that reaches the
- * fastest speed asked for in its direction, then reads every speed from them.
+ * Force against shaft speed of a whole damper: builds its valves, each with a stack table that reaches the fastest speed asked for
+ * in its direction, then reads every speed from them.
  */
 import { usesAt, worstOf } from '../life/stack-life.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { SolveHooks, StackInput, Theory } from '../types.ts';
 import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
+import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
-import { checkMonotube } from './check-monotube.ts';
+import { checkDamper } from './check-damper.ts';
+import { damperPoints } from './damper-point.ts';
+import { type OpeningTables, stackPlaces, tableOf, valveAt, valvesOn } from './damper-valves.ts';
 import { bandParts, type CoefficientRanges, rangeEnds, withBand } from './force-band.ts';
-import { type Direction, type OpeningTables, pointsOn, tableOf } from './monotube-valves.ts';
-import type { FailedForce, ForceCurve, ForcePoint, MonotubeInput, StackTable } from './types.ts';
+import type { DamperInput, FailedForce, ForceCurve, ForcePoint, PointLife, StackPlace, StackTable } from './types.ts';
 
 export interface ForceCurveOptions {
   readonly theory: Theory;
@@ -24,16 +26,13 @@ export interface ForceCurveOptions {
   readonly ranges?: CoefficientRanges;
 }
 
-/** Stages that progress counts: two stack tables, then all speeds; the bands are one more. */
-const STAGES = 3;
-
 /**
- * Force curve of a monotube.
+ * Force curve of a damper.
  * @param speeds_m_s  any order, positive in compression; each gives one point, converged or failed with its reason
- * @throws InputError for a damper that cannot be (see `checkMonotube`); SolveStopped when the caller stops the run
+ * @throws InputError for a damper that cannot be (see `checkDamper`); SolveStopped when the caller stops the run
  */
 export function forceCurve(
-  damper: MonotubeInput,
+  damper: DamperInput,
   speeds_m_s: readonly number[],
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
@@ -47,52 +46,91 @@ export function forceCurve(
     return { theory, points: pressures_Pa.map(followed.at) };
   };
   const curve = forceCurveWith(lift, damper, speeds_m_s, options, hooks);
-  const judged = (place: 'compression' | 'rebound'): StackTable => {
+  const judged = eachPlace(damper, (place) => {
     stopIfAsked(hooks);
-    return stacks.get(damper[place].stack)?.judge(curve.stacks[place]) ?? curve.stacks[place];
-  };
-  const tables = { compression: judged('compression'), rebound: judged('rebound') };
-  return { ...curve, points: curve.points.map((point) => withLife(point, tables)), stacks: tables };
+    const table = curve.stacks[place] as StackTable;
+    return stacks.get(valveAt(damper, place).stack)?.judge(table) ?? table;
+  });
+  return { ...curve, points: curve.points.map((point) => withLife(point, judged)), stacks: judged };
 }
 
-/** The working stack is that of the direction of motion; at rest both are closed, and that of compression stands for them. */
-function withLife(point: ForcePoint | FailedForce, tables: ForceCurve['stacks']): ForcePoint | FailedForce {
+type ByStack<Item> = Readonly<Record<'compression' | 'rebound', Item>> & { readonly base?: Item };
+
+const eachPlace = <Item>(damper: DamperInput, make: (place: StackPlace) => Item): ByStack<Item> =>
+  Object.fromEntries(stackPlaces(damper).map((place) => [place, make(place)])) as unknown as ByStack<Item>;
+
+/** The working stack of the piston is that of the direction of motion; at rest all are closed, and that of compression stands for them. */
+function withLife(point: ForcePoint | FailedForce, stacks: ForceCurve['stacks']): ForcePoint | FailedForce {
   if (point.status !== 'converged') return point;
-  const { life, pressure_Pa } = point.shaftSpeed_m_s < 0 ? tables.rebound : tables.compression;
-  const worst = life && worstOf(usesAt(life, pressure_Pa, point.shimPressure_Pa));
-  return worst ? { ...point, life: worst } : point;
+  const { shaftSpeed_m_s, shimPressure_Pa, base } = point;
+  const life = lifeAt(shaftSpeed_m_s < 0 ? stacks.rebound : stacks.compression, shimPressure_Pa);
+  const baseLife = base && stacks.base && shaftSpeed_m_s >= 0 ? lifeAt(stacks.base, base.shimPressure_Pa) : undefined;
+  return { ...point, ...(life && { life }), ...(base && baseLife && { base: { ...base, life: baseLife } }) };
+}
+
+function lifeAt({ life, pressure_Pa }: StackTable, p: number): PointLife | undefined {
+  return life && worstOf(usesAt(life, pressure_Pa, p));
 }
 
 /** As `forceCurve`, with the solver of the stacks given. */
 export function forceCurveWith(
   solveLift: LiftSolver,
-  damper: MonotubeInput,
+  damper: DamperInput,
   speeds_m_s: readonly number[],
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
-  checkMonotube(damper, speeds_m_s);
+  checkDamper(damper, speeds_m_s);
   const { theory, bands } = options;
   const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
-  const lift = bands ? rememberedLift(solveLift) : solveLift;
-  const stages = bands ? STAGES + 1 : STAGES;
-  const tablesFor = (sets: readonly Coefficients[], done?: (stage: number) => void): OpeningTables => {
-    const table = (direction: Direction, stage: number) => {
-      stopIfAsked(hooks);
-      const built = tableOf(direction, { lift, damper, theory }, speeds_m_s, sets);
-      done?.(stage);
-      return built;
-    };
-    return { compression: table('compression', 1), rebound: table('rebound', 2) };
-  };
-  const tables = tablesFor([coefficients], (stage) => hooks.onProgress?.(stage, stages));
-  const points = pointsOn(tables, damper, coefficients, speeds_m_s);
-  hooks.onProgress?.(STAGES, stages);
-  const curve = { theory, points, stacks: { compression: tables.compression.table, rebound: tables.rebound.table } };
+  const lift = rememberedLift(solveLift);
+  const places = stackPlaces(damper).length;
+  const stages = places + (bands ? 2 : 1);
+  const build = (sets: readonly Coefficients[], onTable?: (done: number) => void): OpeningTables =>
+    tablesReaching({ lift, damper, theory, speeds_m_s, sets }, hooks, onTable);
+  const tables = build([coefficients], (done) => hooks.onProgress?.(done, stages));
+  const points = pointsWith(tables, damper, coefficients, speeds_m_s);
+  hooks.onProgress?.(places + 1, stages);
+  const curve = { theory, points, stacks: eachPlace(damper, (place) => (tables[place] as OpeningTable).table) };
   if (!bands) return curve;
   const ends = rangeEnds(coefficients, options.ranges ?? {});
-  const reaching = tablesFor([coefficients, ...ends.map((end) => end.coefficients)]);
-  const parts = bandParts(reaching, damper, speeds_m_s, coefficients, ends);
+  const reaching = build([coefficients, ...ends.map((end) => end.coefficients)]);
+  const parts = bandParts((set) => pointsWith(reaching, damper, set, speeds_m_s), coefficients, ends);
   hooks.onProgress?.(stages, stages);
   return { ...curve, points: points.map((point, i) => withBand(point, parts[i])) };
+}
+
+function pointsWith(
+  tables: OpeningTables,
+  damper: DamperInput,
+  coefficients: Coefficients,
+  speeds_m_s: readonly number[],
+): (ForcePoint | FailedForce)[] {
+  return damperPoints(damper, valvesOn(tables, damper, coefficients), coefficients.airReleasePressure_Pa, speeds_m_s);
+}
+
+/**
+ * The tables of all stacks. A void in the rebound chamber leaves the base valve all that the piston presses out, several times
+ * the volume of the rod; only where one opens is its table built that far.
+ */
+function tablesReaching(
+  request: Omit<Parameters<typeof tableOf>[1], 'voids'>,
+  hooks: SolveHooks,
+  onTable?: (done: number) => void,
+): OpeningTables {
+  const { damper, speeds_m_s, sets } = request;
+  let done = 0;
+  const tables: OpeningTables = eachPlace(damper, (place) => {
+    stopIfAsked(hooks);
+    const table = tableOf(place, { ...request, voids: false });
+    onTable?.(++done);
+    return table;
+  });
+  if (!tables.base) return tables;
+  const fastest = Math.max(0, ...speeds_m_s);
+  const opensVoid = sets.some((set) => {
+    const [point] = pointsWith(tables, damper, set, [fastest]);
+    return point.status !== 'converged' || point.airRelease;
+  });
+  return opensVoid ? { ...tables, base: tableOf('base', { ...request, voids: true }) } : tables;
 }

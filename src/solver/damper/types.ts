@@ -1,152 +1,8 @@
-/** Plain SI records of a whole damper and of its force curve. Shaft speed and force are positive in compression. */
+/** Plain SI records of the force curve of a whole damper. Shaft speed and force are positive in compression. */
 import type { CoefficientName } from '../restriction/coefficients.ts';
-import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, StackInput, StackShape, Theory } from '../types.ts';
+import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, Theory } from '../types.ts';
 
-export interface PortsInput {
-  readonly count: number;
-  /** Area of one port [m2]. */
-  readonly area_m2: number;
-  /** Hydraulic diameter of one port [m]. */
-  readonly hydraulicDiameter_m: number;
-  readonly length_m: number;
-  /** Share of the circumference that they open to the shims; 1 when absent. */
-  readonly coveredFraction?: number;
-}
-
-export interface BleedInput {
-  readonly count: number;
-  readonly diameter_m: number;
-  readonly length_m: number;
-  /** In the one hole; absent, the hole is free. */
-  readonly needle?: NeedleInput;
-}
-
-export interface NeedleInput {
-  /** Between opposite flanks [rad]. */
-  readonly coneAngle_rad: number;
-  /** From closed [m]. */
-  readonly travel_m: number;
-}
-
-/** Notches in the rim of the face shim: slots over the whole seat land, as high as that shim is thick. */
-export interface NotchesInput {
-  readonly count: number;
-  readonly width_m: number;
-}
-
-export interface ValveInput {
-  readonly ports: PortsInput;
-  readonly notches?: NotchesInput;
-  readonly stack: StackInput & { readonly seat: NonNullable<StackInput['seat']> };
-}
-
-/** Clearance of the piston in its tube, past its band. */
-export interface PistonBandInput {
-  /** Half the difference of the diameters [m]. */
-  readonly clearance_m: number;
-  /** Along the tube [m]. */
-  readonly length_m: number;
-  /** Distance of the axes over the clearance: 0 concentric, 1 touching [-]. */
-  readonly eccentricity: number;
-}
-
-/** A cone on a sharp seat under a spring. */
-export interface PoppetInput {
-  readonly seatDiameter_m: number;
-  /** Between opposite flanks [rad]. */
-  readonly coneAngle_rad: number;
-  readonly rate_N_m: number;
-  /** Force at rest, as its adjuster stands [N]. */
-  readonly preload_N: number;
-  /** Lift at its stop [m]. */
-  readonly travel_m: number;
-}
-
-/** A rigid plate over ports under a light spring. */
-export interface CheckInput {
-  readonly ports: PortsInput;
-  /** Land on which the plate lies. */
-  readonly seat: { readonly innerRadius_m: number; readonly outerRadius_m: number };
-  readonly rate_N_m: number;
-  /** Force at rest [N]. */
-  readonly preload_N: number;
-  /** Lift at its stop [m]. */
-  readonly travel_m: number;
-}
-
-/** The valves between compression chamber and reservoir. */
-export interface BaseInput {
-  readonly compression: ValveInput;
-  readonly bleed?: BleedInput;
-  readonly poppet?: PoppetInput;
-  /** Lets oil back in rebound. */
-  readonly refill: CheckInput;
-}
-
-/** A plunger that enters a cup at one end of the stroke. */
-export interface HydraulicStopInput {
-  readonly end: 'compression' | 'rebound';
-  /** Of the stroke, over which the plunger is in the cup [m]. */
-  readonly length_m: number;
-  readonly plungerDiameter_m: number;
-  /** Half the difference of the diameters [m]. */
-  readonly clearance_m: number;
-}
-
-/** F(v) = [F_c + (F_b - F_c) exp(-(v/v_s)^2)] sign(v) + c v. */
-export interface FrictionInput {
-  /** Of slow sliding, F_c [N]. */
-  readonly sliding_N: number;
-  /** F_b [N]. */
-  readonly breakaway_N: number;
-  /** v_s [m/s]. */
-  readonly stribeckSpeed_m_s: number;
-  /** c [N s/m]. */
-  readonly viscous_N_s_m: number;
-}
-
-/** The gas as it stands at the stroke position of the curve. */
-export interface GasInput {
-  /** Absolute [Pa]. */
-  readonly absolutePressure_Pa: number;
-  readonly volume_m3: number;
-  readonly polytropicExponent: number;
-  /** Volume that leaves the gas per metre of compression [m2]: the rod, or the tube of a fork leg. */
-  readonly area_m2: number;
-  /** Pressure that the friction of a floating piston holds [Pa]; 0 without one. */
-  readonly separatorFriction_Pa: number;
-}
-
-export interface FluidState {
-  readonly density_kg_m3: number;
-  readonly dynamicViscosity_Pa_s: number;
-}
-
-export type Layout = 'monotube' | 'monotube-reservoir' | 'twin-tube' | 'cartridge';
-
-export interface DamperInput {
-  readonly layout: Layout;
-  readonly boreDiameter_m: number;
-  readonly rodDiameter_m: number;
-  readonly travel_m: number;
-  /** Where the piston stands, from full extension [m]. */
-  readonly stroke_m: number;
-  /** Length of oil left in each chamber at its end of the stroke [m]. */
-  readonly endClearance_m: number;
-  readonly friction: FrictionInput;
-  /** Piston stack of the compression stroke; of a cartridge, its mid-valve. */
-  readonly compression: ValveInput;
-  readonly rebound: ValveInput;
-  /** Through piston or rod. */
-  readonly bleed: BleedInput;
-  /** Absent, the band seals. */
-  readonly pistonBand?: PistonBandInput;
-  /** Every layout but the monotube has one. */
-  readonly base?: BaseInput;
-  readonly hydraulicStop?: HydraulicStopInput;
-  readonly fluid: FluidState;
-  readonly gas: GasInput;
-}
+export type * from './damper-input.ts';
 
 /** One stack followed through rising pressure across its shims: what a drawing needs to bend it. */
 export interface StackTable {
@@ -198,22 +54,28 @@ export interface ForcePoint {
   readonly force_N: number;
   readonly gasForce_N: number;
   readonly frictionForce_N: number;
-  /** force - gas force - friction: what the oil does [N]. */
+  /** What the oil does: force - gas force - friction - stop [N]. */
   readonly dampingForce_N: number;
+  /** Of the hydraulic stop; 0 outside it and without one [N]. */
+  readonly stopForce_N: number;
   /** Absolute chamber pressures [Pa]. */
   readonly compressionPressure_Pa: number;
   readonly reboundPressure_Pa: number;
   readonly gasPressure_Pa: number;
   /** Pressure drop over the piston, >= 0 [Pa]. */
   readonly pistonDrop_Pa: number;
-  /** Part of it across the shims of the working stack [Pa]. */
+  /** Mean pressure on the pressure zone of the working stack of the piston: what bends it, and finds it in its table [Pa]. */
   readonly shimPressure_Pa: number;
   /** Opening of the working stack at its seat [m]. */
   readonly seatOpening_m: number;
-  /** Their sum is the displaced flow, or less where `airRelease` limits the drop. */
+  /** Through the piston. Their sum is the displaced flow, or less where `airRelease` limits the drop. */
   readonly flows: PathFlows;
-  /** The lowest chamber would fall below the air-release pressure; the drop and the force are limited there. */
+  /** The valves between compression chamber and reservoir; absent in a layout without them. */
+  readonly base?: BasePoint;
+  /** The lowest chamber would fall below the air-release pressure; it is held there, and the force with it. */
   readonly airRelease: boolean;
+  /** Where a chamber is held there: how fast a void opens in it [m3/s]. */
+  readonly voids_m3_s?: Readonly<Partial<Record<'compression' | 'rebound', number>>>;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;
   /** The bleed cavitates: less passes than is counted, and the force is higher. Absent where nothing flows through it. */
@@ -224,6 +86,19 @@ export interface ForcePoint {
   readonly band?: ForceBand | FailedBand;
 }
 
+/** In compression the stack and what lies beside it, in rebound the refill check. */
+export interface BasePoint {
+  /** Without sign [Pa]. */
+  readonly drop_Pa: number;
+  /** As that of the piston; 0 in rebound, where no stack works [Pa]. */
+  readonly shimPressure_Pa: number;
+  /** Opening of the stack, in rebound of the check [m]. */
+  readonly seatOpening_m: number;
+  readonly flows: PathFlows;
+  /** Of its stack. */
+  readonly life?: PointLife;
+}
+
 /** Volume flow of each path [m3/s]. */
 export interface PathFlows {
   /** With what the notches let through. */
@@ -231,6 +106,9 @@ export interface PathFlows {
   readonly bleed_m3_s: number;
   /** Past the piston band, with what the moving piston drags along. */
   readonly leakage_m3_s: number;
+  /** Of a base valve: past its spring-loaded cone in compression, through its refill check in rebound. */
+  readonly poppet_m3_s?: number;
+  readonly check_m3_s?: number;
 }
 
 /** How far the force may lie from its value because the coefficients are known to a range only. */
@@ -265,7 +143,14 @@ export interface FailedForce {
 export interface ForceCurve {
   readonly theory: Theory;
   readonly points: readonly (ForcePoint | FailedForce)[];
-  readonly stacks: { readonly compression: StackTable; readonly rebound: StackTable };
+  readonly stacks: StackTables;
 }
 
-export type { StackShape };
+/** The stacks of a damper: of the piston in each direction, and of the base valve where there is one. */
+export interface StackTables {
+  readonly compression: StackTable;
+  readonly rebound: StackTable;
+  readonly base?: StackTable;
+}
+
+export type StackPlace = keyof StackTables;

@@ -11,6 +11,7 @@
  * Q_s     m3/s  flow through ports, then shims and notches; Q with bleed and leak
  * dp      Pa    drop over the whole valve
  */
+import { totalFlow } from '../damper/path-flows.ts';
 import type { FluidState, PathFlows, StackTable, ValveInput } from '../damper/types.ts';
 import { bracketedRoot } from '../numeric/bracketed-root.ts';
 import { valueOrNaN } from '../numeric/solved.ts';
@@ -36,19 +37,25 @@ export interface FailedValve {
   readonly reason: string;
 }
 
-export interface ExplicitValve {
-  readonly table: StackTable;
-  readonly crackingPressure_Pa: number;
+/** One flow direction between two chambers. */
+export interface Valve {
   /** State at a flow >= 0 [m3/s] through the whole valve. */
   readonly atFlow: (flow_m3_s: number) => ValvePoint | FailedValve;
   /** State at a drop >= 0 [Pa] over the whole valve. */
   readonly atDrop: (drop_Pa: number) => ValvePoint | FailedValve;
 }
 
+export interface ExplicitValve extends Valve {
+  readonly table: StackTable;
+  readonly crackingPressure_Pa: number;
+}
+
 export interface ValveSetting {
   readonly valve: ValveInput;
   readonly bleed: Restriction;
   readonly leakage: Restriction;
+  /** Beside the stack of a base valve. */
+  readonly poppet?: Restriction;
   readonly fluid: FluidState;
   readonly coefficients: Coefficients;
 }
@@ -65,7 +72,7 @@ export function tableReaching(
 ): OpeningTable {
   const states = settings.map(valveState);
   const enough = ({ pressure_Pa, seatOpening_m }: ConvergedLift) =>
-    states.every((at) => totalFlow(at(pressure_Pa, seatOpening_m)) >= largestFlow_m3_s);
+    states.every((at) => passing(at(pressure_Pa, seatOpening_m)) >= largestFlow_m3_s);
   return openingTable(solveLift, settings[0].valve.stack, theory, enough);
 }
 
@@ -76,7 +83,7 @@ export function valveOn(stackTable: OpeningTable, setting: ValveSetting): Explic
   return {
     table: stackTable.table,
     crackingPressure_Pa: stackTable.crackingPressure_Pa,
-    atFlow: (flow) => invert(stackTable, state, totalFlow, flow),
+    atFlow: (flow) => invert(stackTable, state, passing, flow),
     atDrop: (drop) => invert(stackTable, state, ({ drop_Pa }) => drop_Pa, drop),
   };
 }
@@ -85,6 +92,7 @@ function valveState({
   valve,
   bleed,
   leakage,
+  poppet,
   fluid,
   coefficients,
 }: ValveSetting): (p: number, h: number) => ValvePoint {
@@ -100,12 +108,18 @@ function valveState({
     const shims_m3_s = valueOrNaN(opening.flow(p)) + valueOrNaN(notches.flow(p));
     const drop_Pa = p + valueOrNaN(ports.drop(shims_m3_s));
     const [bleed_m3_s, leakage_m3_s] = [bleed, leakage].map((path) => valueOrNaN(path.flow(drop_Pa)));
-    const flows = { ports_m3_s: shims_m3_s, bleed_m3_s, leakage_m3_s };
+    const poppet_m3_s = poppet && valueOrNaN(poppet.flow(drop_Pa));
+    const flows = {
+      ports_m3_s: shims_m3_s,
+      bleed_m3_s,
+      leakage_m3_s,
+      ...(poppet_m3_s !== undefined && { poppet_m3_s }),
+    };
     return { status: 'converged', drop_Pa, shimPressure_Pa: p, seatOpening_m: h, flows };
   };
 }
 
-const totalFlow = ({ flows }: ValvePoint): number => flows.ports_m3_s + flows.bleed_m3_s + flows.leakage_m3_s;
+const passing = ({ flows }: ValvePoint): number => totalFlow(flows);
 
 /** Finds the shim pressure at which `quantity` has the wanted value; where the table ends before, says why. */
 function invert(

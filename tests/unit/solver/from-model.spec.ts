@@ -150,7 +150,10 @@ describe('stackFromFile', () => {
 describe('damperFromProject', () => {
   it('carries every size over in SI', () => {
     const damper = damperFromProject(PROJECT, 'stock');
-    expect(damper).toMatchObject({ boreDiameter_m: 0.044, rodDiameter_m: 0.014, travel_m: 0.06, sealFriction_N: 30 });
+    expect(damper).toMatchObject({
+      ...{ boreDiameter_m: 0.044, rodDiameter_m: 0.014, travel_m: 0.06, stroke_m: 0.03, endClearance_m: 0.01 },
+      friction: { sliding_N: 30, breakaway_N: 30, viscous_N_s_m: 0 },
+    });
     expect(damper.bleed).toEqual({ count: 1, diameter_m: 0.0016, length_m: 0.005 });
     expect(damper.compression.stack).toMatchObject({ clampRadius_m: 0.006, seat: { height_m: 0.00005 } });
     expect(damper.rebound.stack.backingPlate).toEqual({ gap_m: 0.0012 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type ForceCurveOptions, forceCurve, forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
-import type { ForcePoint, MonotubeInput } from '../../../../src/solver/damper/types.ts';
+import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/types.ts';
 import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
 import type { ConvergedLift } from '../../../../src/solver/types.ts';
 import { InputError } from '../../../../src/units/fault.ts';
@@ -12,14 +12,14 @@ const OPTIONS: ForceCurveOptions = { theory: 'small-deflection' };
 
 const curve = (
   speeds: number[],
-  damper: Partial<MonotubeInput> = {},
+  damper: Partial<DamperInput> = {},
   stack: Partial<LinearStack> = {},
   options = OPTIONS,
 ) => forceCurveWith(linearStack({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, options);
 
 const pointAt = (
   speed: number,
-  ...rest: [Partial<MonotubeInput>?, Partial<LinearStack>?, ForceCurveOptions?]
+  ...rest: [Partial<DamperInput>?, Partial<LinearStack>?, ForceCurveOptions?]
 ): ForcePoint => {
   const [point] = curve([speed], ...rest).points;
   expect(point.status).toBe('converged');
@@ -28,12 +28,12 @@ const pointAt = (
 
 const relative = (got: number, wanted: number) => Math.abs(got / wanted - 1);
 
-/** Speed of the worked point of docs/theory-hydraulics.md [m/s]. */
+/** Speed of the worked point of docs/theory-dampers.md [m/s]. */
 const WORKED_SPEED = 0.22202794942435164;
 
 describe('forceCurve', () => {
   it('agrees with a calculation done by hand, both directions', () => {
-    // Source: own arithmetic with the printed formulas (docs/theory-hydraulics.md, worked point).
+    // Source: own arithmetic with the printed formulas (docs/theory-dampers.md, worked point).
     expect(relative(pointAt(WORKED_SPEED).force_N, 739.3146618)).toBeLessThan(1e-5);
     expect(relative(pointAt(-WORKED_SPEED).force_N, -431.8465176)).toBeLessThan(1e-5);
   });
@@ -98,7 +98,7 @@ describe('forceCurve', () => {
   });
 
   it('takes coefficients from outside: force falls as 1/Cd^2 where the jet decides', () => {
-    const inviscid: Partial<MonotubeInput> = {
+    const inviscid: Partial<DamperInput> = {
       fluid: { density_kg_m3: 844, dynamicViscosity_Pa_s: 1e-9 },
       bleed: { count: 0, diameter_m: 0, length_m: 0 },
     };
@@ -154,11 +154,11 @@ describe('forceCurve', () => {
     ...MONOTUBE.compression.stack,
     shims: [{ ...MONOTUBE.compression.stack.shims[0], outerRadius_m: 13e-3 }],
   };
-  it.each<[string, string, Partial<MonotubeInput>, number]>([
+  it.each<[string, string, Partial<DamperInput>, number]>([
     ['damper.not-positive', 'boreDiameter_m', { boreDiameter_m: -1 }, 0.1],
     ['damper.not-positive', 'rodDiameter_m', { rodDiameter_m: Number.NaN }, 0.1],
     ['damper.rod.beyond-bore', 'rodDiameter_m', { rodDiameter_m: 44e-3 }, 0.1],
-    ['damper.negative', 'sealFriction_N', { sealFriction_N: -5 }, 0.1],
+    ['damper.negative', 'friction.sliding_N', { friction: { ...MONOTUBE.friction, sliding_N: -5 } }, 0.1],
     ['damper.not-positive', 'gas.absolutePressure_Pa', { gas: { ...MONOTUBE.gas, absolutePressure_Pa: 0 } }, 0.1],
     ['damper.not-positive', 'rebound.ports.area_m2', { rebound: withoutPorts }, 0.1],
     ['bleed.count', 'bleed.count', { bleed: { ...MONOTUBE.bleed, count: 1.5 } }, 0.1],

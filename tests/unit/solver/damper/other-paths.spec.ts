@@ -1,18 +1,18 @@
 /** Where oil passes beside the ports: under a needle in the bleed, and past the piston. */
 import { describe, expect, it } from 'vitest';
 import { forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
-import type { ForcePoint, MonotubeInput } from '../../../../src/solver/damper/types.ts';
+import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/types.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
 
-const curve = (speeds: number[], damper: Partial<MonotubeInput> = {}, stack: Partial<LinearStack> = {}) =>
+const curve = (speeds: number[], damper: Partial<DamperInput> = {}, stack: Partial<LinearStack> = {}) =>
   forceCurveWith(linearStack({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, {
     theory: 'small-deflection',
   });
 
-const pointAt = (speed: number, ...rest: [Partial<MonotubeInput>?, Partial<LinearStack>?]): ForcePoint => {
+const pointAt = (speed: number, ...rest: [Partial<DamperInput>?, Partial<LinearStack>?]): ForcePoint => {
   const [point] = curve([speed], ...rest).points;
   expect(point.status).toBe('converged');
   return point as ForcePoint;
@@ -90,7 +90,7 @@ describe('the paths beside the ports', () => {
     expect(pointAt(0)).not.toHaveProperty('bleedCavitates');
   });
 
-  it.each<[string, string, Partial<MonotubeInput>]>([
+  it.each<[string, string, Partial<DamperInput>]>([
     ['bleed.needle.one-hole', 'bleed.count', withNeedle(1e-3, 2)],
     ['damper.negative', 'bleed.needle.travel_m', withNeedle(-1e-3)],
     ['bleed.needle.cone', 'bleed.needle.coneAngle_rad', withNeedle(1e-3, 1, 0)],

@@ -1,7 +1,7 @@
 /** What a force curve says of the life of its shims, checked against lift solves of its own. */
 import { describe, expect, it } from 'vitest';
 import { forceCurve } from '../../../../src/solver/damper/force-curve.ts';
-import type { ForcePoint, MonotubeInput } from '../../../../src/solver/damper/types.ts';
+import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/types.ts';
 import { shimUses } from '../../../../src/solver/life/shim-use.ts';
 import { usesAt, worstOf } from '../../../../src/solver/life/stack-life.ts';
 import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
@@ -9,7 +9,7 @@ import type { ShimInput } from '../../../../src/solver/types.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 import { converged, shim } from '../../../helpers/stacks.ts';
 
-const stackOf = (shims: readonly ShimInput[]): MonotubeInput['compression'] => ({
+const stackOf = (shims: readonly ShimInput[]): DamperInput['compression'] => ({
   ...MONOTUBE.compression,
   stack: {
     clampRadius_m: 6e-3,
@@ -18,7 +18,7 @@ const stackOf = (shims: readonly ShimInput[]): MonotubeInput['compression'] => (
     seat: { innerRadius_m: 13e-3, outerRadius_m: 13.5e-3, height_m: 0.05e-3 },
   },
 });
-const damper: MonotubeInput = {
+const damper: DamperInput = {
   ...MONOTUBE,
   compression: stackOf([shim(15, 0.15), shim(15, 0.15), shim(10, 0.2)]),
   rebound: stackOf([shim(15, 0.2), shim(12, 0.2)]),

@@ -38,7 +38,7 @@ const solvedAt = (flow: number, ...rest: Parameters<typeof build>): ValvePoint =
 
 describe('a valve on the table of its stack', () => {
   it('agrees with a calculation done by hand at 0.4 MPa across the shims', () => {
-    // Source: own arithmetic with the printed formulas (docs/theory-hydraulics.md, worked point): opening 0.15 mm.
+    // Source: own arithmetic with the printed formulas (docs/theory-dampers.md, worked point): opening 0.15 mm.
     const point = solvedAt(2.548868410331577e-4 + 4.8534957006212225e-5);
     expect(point.shimPressure_Pa).toBeCloseTo(4e5, -1);
     expect(point.seatOpening_m).toBeCloseTo(0.15e-3, 8);

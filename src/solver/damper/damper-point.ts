@@ -1,0 +1,125 @@
+/**
+ * Static force of a damper at one shaft speed, from the pressures of its chambers:
+ *   F = p_c A_p - p_r (A_p - A_r) - p_s A_r + (p_s - p_atm) A_g + friction + stop
+ * p_s is what the oil next to the gas stands at; in a monotube that is the compression chamber itself. A_g is what leaves the gas
+ * per metre of stroke: the rod, or in a fork the leg, on whose seal the air acts. For A_g = A_r the two terms with p_s come
+ * down to -p_atm A_r. A floating piston holds a pressure by its friction: p_s = p_gas + sign(v) p_f.
+ * v and F are positive in compression. At rest the friction is anywhere in a band to both sides; 0 is reported.
+ * Source: balance of forces on rod and piston. Left out: compressibility, inertia of the oil, leakage past the rod seal,
+ * drag of the oil in the clearance of the piston.
+ *
+ * symbol           unit  meaning
+ * A_p, A_r, A_g    m2    bore and rod cross-sections, area of the gas
+ * p_c, p_r, p_s    Pa    absolute pressures of compression and rebound chamber, and of the oil next to the gas
+ * p_gas, p_f       Pa    absolute pressure of the gas, pressure that the friction of its floating piston holds
+ * p_atm            Pa    atmospheric pressure
+ */
+import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { cavitates } from '../restriction/cavitation.ts';
+import { needleArea } from '../restriction/needle.ts';
+import type { FailedValve, ValvePoint } from '../valve/explicit-valve.ts';
+import { frictionForce } from './friction.ts';
+import { hydraulicStopForce } from './hydraulic-stop.ts';
+import { type ChamberName, type DamperValves, draggedArea, networkOf } from './layouts.ts';
+import { type ChamberState, type Network, networkState } from './network.ts';
+import { gasArea, pistonAreas } from './piston-areas.ts';
+import type { DamperInput, FailedForce, ForcePoint } from './types.ts';
+
+/** State of a damper at one shaft speed [m/s], or why a valve has none there. */
+export function damperPoint(
+  damper: DamperInput,
+  network: Network<ChamberName>,
+  airReleasePressure_Pa: number,
+  v: number,
+): ForcePoint | FailedForce {
+  const { gas } = damper;
+  const p_s = gas.absolutePressure_Pa + Math.sign(v) * gas.separatorFriction_Pa;
+  const state = networkState(network, v, p_s, airReleasePressure_Pa);
+  if (state.status !== 'converged') return failedForce(v, state);
+  const { compression, rebound } = state.chambers;
+  const gasPressureNeeded_Pa = airReleasePressure_Pa + state.deepest_Pa + gas.absolutePressure_Pa - p_s;
+  return {
+    ...forcePoint(damper, v, { p_s, p_c: compression?.pressure_Pa ?? p_s, rebound }),
+    ...(compression && { base: basePoint(compression) }),
+    airRelease: gas.absolutePressure_Pa < gasPressureNeeded_Pa,
+    ...voidsIn({ compression, rebound }),
+    gasPressureNeeded_Pa,
+  };
+}
+
+function voidsIn(chambers: Partial<Record<ChamberName, ChamberState>>): Pick<ForcePoint, 'voids_m3_s'> {
+  const open = Object.entries(chambers).filter(([, chamber]) => chamber && chamber.voidRate_m3_s > 0);
+  if (open.length === 0) return {};
+  return { voids_m3_s: Object.fromEntries(open.map(([name, { voidRate_m3_s }]) => [name, voidRate_m3_s])) };
+}
+
+interface Loads {
+  readonly p_s: number;
+  readonly p_c: number;
+  readonly rebound: ChamberState;
+}
+
+function forcePoint(
+  damper: DamperInput,
+  v: number,
+  { p_s, p_c, rebound }: Loads,
+): Omit<ForcePoint, 'airRelease' | 'gasPressureNeeded_Pa'> {
+  const { piston_m2: A_p, annulus_m2: A_a } = pistonAreas(damper);
+  const A_g = gasArea(damper);
+  const { absolutePressure_Pa: p_gas } = damper.gas;
+  const p_r = rebound.pressure_Pa;
+  const gasForce_N = (p_gas - STANDARD_ATMOSPHERE_PA) * A_g;
+  const dampingForce_N = (p_c - p_s) * A_p - (p_r - p_s) * A_a;
+  const frictionForce_N = frictionForce(damper.friction, v) + (p_s - p_gas) * A_g;
+  const stopForce_N = hydraulicStopForce(damper, v);
+  const { shimPressure_Pa, seatOpening_m, flows } = rebound.valve;
+  const leakage_m3_s = flows.leakage_m3_s + draggedArea(damper) * Math.abs(v);
+  return {
+    status: 'converged',
+    shaftSpeed_m_s: v,
+    force_N: gasForce_N + dampingForce_N + frictionForce_N + stopForce_N,
+    gasForce_N,
+    frictionForce_N,
+    dampingForce_N,
+    stopForce_N,
+    compressionPressure_Pa: p_c,
+    reboundPressure_Pa: p_r,
+    gasPressure_Pa: p_gas,
+    pistonDrop_Pa: rebound.valve.drop_Pa,
+    shimPressure_Pa,
+    seatOpening_m,
+    flows: { ...flows, leakage_m3_s },
+    ...(flows.bleed_m3_s > 0 && { bleedCavitates: bleedCavitates(damper, rebound.valve, Math.max(p_c, p_r)) }),
+  };
+}
+
+function basePoint({ valve }: ChamberState): NonNullable<ForcePoint['base']> {
+  const { drop_Pa, shimPressure_Pa, seatOpening_m, flows } = valve;
+  return { drop_Pa, shimPressure_Pa, seatOpening_m, flows };
+}
+
+/** By the coefficient that its flow has on its narrowest area: that of the needle, or of the holes. */
+function bleedCavitates({ bleed, fluid }: DamperInput, { drop_Pa, flows }: ValvePoint, upstream_Pa: number): boolean {
+  const { count, diameter_m, needle } = bleed;
+  const holes_m2 = (count * Math.PI * diameter_m ** 2) / 4;
+  const area_m2 = needle ? needleArea({ holeDiameter_m: diameter_m, ...needle }) : holes_m2;
+  const Cd = flows.bleed_m3_s / (area_m2 * Math.sqrt((2 * drop_Pa) / fluid.density_kg_m3));
+  return cavitates(Cd, upstream_Pa, upstream_Pa - drop_Pa);
+}
+
+/** As `damperPoint`, at every speed. */
+export function damperPoints(
+  damper: DamperInput,
+  valves: DamperValves,
+  airReleasePressure_Pa: number,
+  speeds_m_s: readonly number[],
+): (ForcePoint | FailedForce)[] {
+  const network = networkOf(damper, valves);
+  return speeds_m_s.map((v) => damperPoint(damper, network, airReleasePressure_Pa, v));
+}
+
+const failedForce = (v: number, { status, reason }: FailedValve): FailedForce => ({
+  status,
+  shaftSpeed_m_s: v,
+  reason,
+});
