@@ -1,34 +1,17 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { DEMOS } from '../../../src/demo/index.ts';
-import { decodeProject } from '../../../src/model/codec.ts';
-import type { Project } from '../../../src/model/project.ts';
+import { LAYOUTS } from '../../../src/model/project.ts';
+import type { ForcePoint, StackTable, Theory } from '../../../src/solver/index.ts';
 import {
-  type ForceCurve,
-  type ForcePoint,
-  forceCurveForBuild,
-  type StackTable,
-  type Theory,
-} from '../../../src/solver/index.ts';
-
-const FOLDER = new URL('../../../src/demo/', import.meta.url);
-const SPEEDS = [-2, -1, -0.5, -0.2, -0.1, -0.05, 0, 0.05, 0.1, 0.2, 0.5, 1, 2];
-const THEORIES: Theory[] = ['small-deflection', 'large-deflection'];
-
-function load(file: string): Project {
-  const decoded = decodeProject(readFileSync(new URL(file, FOLDER), 'utf8'));
-  if (!decoded.ok) throw new Error(JSON.stringify(decoded.faults));
-  return decoded.document;
-}
-
-const solve = (project: Project, buildId: string, theory: Theory): ForceCurve =>
-  forceCurveForBuild(project, buildId, { speeds_m_s: SPEEDS, theory });
-
-function pointAt({ points }: ForceCurve, speed: number): ForcePoint {
-  const point = points.find(({ shaftSpeed_m_s }) => shaftSpeed_m_s === speed);
-  expect(point?.status).toBe('converged');
-  return point as ForcePoint;
-}
+  changeBetween,
+  DEMO_FOLDER,
+  demoCurve,
+  loadDemo,
+  pointAt,
+  SPEEDS,
+  THEORIES,
+} from '../../helpers/demo-curves.ts';
 
 /** Rim lift of the face shim, straight between the points of the table [m]. */
 function liftAt({ points }: StackTable, pressure_Pa: number): number {
@@ -40,24 +23,39 @@ function liftAt({ points }: StackTable, pressure_Pa: number): number {
 
 describe('demo projects', () => {
   it('are all listed', () => {
-    const files = readdirSync(FOLDER).filter((name) => name.endsWith('.shimwright.json'));
+    const files = readdirSync(DEMO_FOLDER).filter((name) => name.endsWith('.shimwright.json'));
     expect(DEMOS.map(({ file }) => file).sort()).toEqual(files.sort());
   });
 
   it.each(DEMOS)('$id is a valid project that says it is invented', ({ file, title }) => {
-    const project = load(file);
+    const project = loadDemo(file);
     expect(project.invented).toBe(true);
-    for (const text of [title, project.name, project.damper.name, project.notes.toLowerCase()]) {
+    for (const text of [title, project.name, project.damper.name, project.fluid.name, project.notes.toLowerCase()]) {
       expect(text).toContain('invented');
     }
+    expect(project.notes).toMatch(
+      /^Invented: there is no .*\n\n(Rider|Driver): .*\n\nComplaint: .*\n\nReading of it: /s,
+    );
     for (const { notes } of project.builds) expect(notes.length).toBeGreaterThan(40);
+    // A revalve can be taken back.
+    for (const { notes } of project.builds.slice(1)) expect(notes).toContain('The way back: ');
+  });
+
+  it('show every layout once, each with a stock build and a revalve', () => {
+    const projects = DEMOS.map(({ file }) => loadDemo(file));
+    expect(projects.map(({ damper }) => damper.layout).sort()).toEqual([...LAYOUTS].sort());
+    for (const { builds, baselineBuild } of projects) {
+      expect(builds).toHaveLength(2);
+      expect(baselineBuild).toBe(builds[0].id);
+      expect(builds[0].name).toBe('Stock, as it came out');
+    }
   });
 
   const runs = DEMOS.flatMap(({ file }) =>
-    load(file).builds.flatMap(({ id }) => THEORIES.map((theory): [string, string, Theory] => [file, id, theory])),
+    loadDemo(file).builds.flatMap(({ id }) => THEORIES.map((theory): [string, string, Theory] => [file, id, theory])),
   );
   it.each(runs)('%s, build %s: every speed solves and force rises with it (%s)', (file, id, theory) => {
-    const { points } = solve(load(file), id, theory);
+    const { points } = demoCurve(loadDemo(file), id, theory);
     expect(points.map(({ status }) => status)).toEqual(SPEEDS.map(() => 'converged'));
     const forces = (points as ForcePoint[]).map(({ force_N }) => force_N);
     for (let i = 1; i < forces.length; i++) expect(forces[i]).toBeGreaterThan(forces[i - 1]);
@@ -65,15 +63,15 @@ describe('demo projects', () => {
 });
 
 describe('the trail motorcycle demo', () => {
-  const project = load('larkspur-trail-rear.shimwright.json');
+  const project = loadDemo('larkspur-trail-rear.shimwright.json');
 
   it.each(THEORIES)('keeps its oil whole up to 2 m/s as it came out (%s)', (theory) => {
-    for (const point of solve(project, 'stock', theory).points) expect(point).toMatchObject({ airRelease: false });
+    for (const point of demoCurve(project, 'stock', theory).points) expect(point).toMatchObject({ airRelease: false });
   });
 
   it.each(THEORIES)('has forces of a light rear damper at 0.5 m/s and lifts of about two shims (%s)', (theory) => {
     // Range: common practice, no source; lift of two thicknesses is where rims begin to ruffle.
-    const curve = solve(project, 'stock', theory);
+    const curve = demoCurve(project, 'stock', theory);
     expect(pointAt(curve, 0.5).dampingForce_N).toBeGreaterThan(300);
     expect(pointAt(curve, 0.5).dampingForce_N).toBeLessThan(600);
     expect(-pointAt(curve, -0.5).dampingForce_N).toBeGreaterThan(900);
@@ -89,8 +87,8 @@ describe('the trail motorcycle demo', () => {
   });
 
   it.each(THEORIES)('does with the revalve what its notes say (%s)', (theory) => {
-    const [stock, revalve] = project.builds.map(({ id }) => solve(project, id, theory));
-    const change = (v: number) => pointAt(revalve, v).dampingForce_N / pointAt(stock, v).dampingForce_N - 1;
+    const [stock, revalve] = project.builds.map(({ id }) => demoCurve(project, id, theory));
+    const change = changeBetween(stock, revalve);
     expect(change(0.5)).toBeLessThan(-0.15);
     expect(change(1)).toBeLessThan(-0.15);
     expect(change(-0.5)).toBeGreaterThan(0.05);
