@@ -8,6 +8,7 @@ import {
   fixtureText,
   PROJECT_FIXTURE,
   STACK_FIXTURE,
+  soundCartridge,
   soundProject,
   soundStack,
   withValue,
@@ -65,6 +66,27 @@ describe('decodeProject', () => {
         expect(decoded.ok && JSON.parse(encodeProject(decoded.document))).toEqual(project);
       }),
     );
+  });
+
+  it('keeps unknown fields in the parts of a cartridge', () => {
+    const places = [
+      'damper.frictionLaw.',
+      'damper.pistonBand.',
+      'damper.hydraulicStop.',
+      'damper.refillCheck.seat.',
+      'damper.valves.baseCompression.ports.',
+      'gas.airGap.',
+      'gas.separator.',
+      'builds[0].baseBleed.needle.',
+      'builds[0].basePoppet.adjuster.',
+      'builds[0].valves.baseCompression.',
+      'builds[0].valves.pistonCompression.float.',
+      'builds[0].valves.pistonRebound.coilSpring.adjuster.',
+    ];
+    const project = places.reduce((at, place) => withValue(at, `${place}ofLater`, [place]), soundCartridge());
+    const decoded = decodeProject(JSON.stringify(project));
+    expect(decoded).toEqual({ ok: true, document: project });
+    expect(decoded.ok && JSON.parse(encodeProject(decoded.document))).toEqual(project);
   });
 
   it('keeps unknown fields of a stack file', () => {
