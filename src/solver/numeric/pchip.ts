@@ -21,8 +21,7 @@ export type Interpolant = (x: number) => number;
 export function pchip(x: readonly number[], y: readonly number[]): Interpolant {
   const n = x.length;
   if (n === 1) return () => y[0];
-  const h = Array.from({ length: n - 1 }, (_, i) => x[i + 1] - x[i]);
-  const s = h.map((width, i) => (y[i + 1] - y[i]) / width);
+  const { h, s } = secants(x, y);
   const m = slopes(h, s);
   return (at) => {
     if (at <= x[0]) return y[0];
@@ -33,6 +32,17 @@ export function pchip(x: readonly number[], y: readonly number[]): Interpolant {
     const c3 = m[i] + m[i + 1] - 2 * s[i];
     return y[i] + h[i] * t * (m[i] + t * (c2 + t * c3));
   };
+}
+
+/** Slopes of that curve at its points; at least two. */
+export function pchipSlopes(x: readonly number[], y: readonly number[]): number[] {
+  const { h, s } = secants(x, y);
+  return slopes(h, s);
+}
+
+function secants(x: readonly number[], y: readonly number[]) {
+  const h = Array.from({ length: x.length - 1 }, (_, i) => x[i + 1] - x[i]);
+  return { h, s: h.map((width, i) => (y[i + 1] - y[i]) / width) };
 }
 
 function slopes(h: readonly number[], s: readonly number[]): number[] {

@@ -13,46 +13,8 @@
  */
 import { differenceJacobian } from './difference-jacobian.ts';
 import { RADAU_C, STAGES } from './radau-coefficients.ts';
-import { RadauStep, type Rates, type StageOutcome, scaledNorm } from './radau-step.ts';
-
-export interface StiffProblem {
-  readonly rates: Rates;
-  /** df_i/dy_j, row by row, written to `out`; by differences when absent. */
-  readonly jacobian?: (t: number, y: Float64Array, out: Float64Array) => void;
-}
-
-export interface StiffOptions {
-  /** r. */
-  readonly relativeTolerance: number;
-  /** a, one a component, each above 0. */
-  readonly absoluteTolerance: ArrayLike<number>;
-  readonly largestStep?: number;
-  /** Steps tried, whether they hold or not. */
-  readonly maxSteps?: number;
-}
-
-/** A step that held. Its arrays are used again for the next one. */
-export interface TakenStep {
-  readonly t: number;
-  readonly h: number;
-  readonly stageTimes: readonly number[];
-  readonly stages: readonly Float64Array[];
-}
-
-export type StiffStatus = 'finished' | 'step-too-small' | 'too-many-steps' | 'not-a-number';
-
-export interface StiffResult {
-  readonly status: StiffStatus;
-  /** How far it came. */
-  readonly time: number;
-  /** One state for each output time that was reached. */
-  readonly states: readonly Float64Array[];
-  readonly steps: number;
-  readonly rejections: number;
-  readonly evaluations: number;
-  /** Largest error estimate of a step that held, in tolerances; at most 1. */
-  readonly largestError: number;
-}
+import { RadauStep, type StageOutcome, scaledNorm } from './radau-step.ts';
+import type { StiffOptions, StiffProblem, StiffResult, StiffStatus, TakenStep } from './stiff-types.ts';
 
 const MAX_STEPS = 200_000;
 const SAFETY = 0.9;
@@ -87,6 +49,7 @@ class Run {
   #t: number;
   #h: number;
   #lastStep: number | undefined;
+  #break = 0;
   #steps = 0;
   #rejections = 0;
   #evaluations = 0;
@@ -130,11 +93,18 @@ class Run {
       if (!(0.1 * this.#h > Math.abs(this.#t) * Number.EPSILON && this.#h > 1e-280)) {
         return this.#ended(this.#sawNaN ? 'not-a-number' : 'step-too-small');
       }
-      const left = end - this.#t;
+      const stop = this.#nextStop(end);
+      const left = stop - this.#t;
       const h = Math.min(this.#h, this.options.largestStep ?? left, left);
-      this.#tryStep(h, h === left ? end : this.#t + h);
+      this.#tryStep(h, h === left ? stop : this.#t + h);
     }
     return this.#ended('finished');
+  }
+
+  #nextStop(end: number): number {
+    const { breaks = [] } = this.options;
+    while (this.#break < breaks.length && breaks[this.#break] <= this.#t) this.#break++;
+    return this.#break < breaks.length ? Math.min(breaks[this.#break], end) : end;
   }
 
   #tryStep(h: number, tNext: number): void {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { RADAU_B } from '../../../../src/solver/numeric/radau-coefficients.ts';
 import type { Rates } from '../../../../src/solver/numeric/radau-step.ts';
-import { integrateStiff, type StiffOptions } from '../../../../src/solver/numeric/stiff-integrator.ts';
+import { integrateStiff } from '../../../../src/solver/numeric/stiff-integrator.ts';
+import type { StiffOptions } from '../../../../src/solver/numeric/stiff-types.ts';
 
 const tight: StiffOptions = { relativeTolerance: 1e-9, absoluteTolerance: [1e-9, 1e-9, 1e-9] };
 
@@ -105,6 +106,19 @@ describe('integrateStiff', () => {
       longest = Math.max(longest, h);
     });
     expect(longest).toBe(0.125);
+  });
+
+  it('ends a step at every break, and so integrates a kink in time exactly', () => {
+    // y' = |t - 0.7| + |t - 1.2| is two parabolas a stretch: the method is exact between the kinks.
+    const rates: Rates = (t, _, out) => {
+      out[0] = Math.abs(t - 0.7) + Math.abs(t - 1.2);
+    };
+    const ends: number[] = [];
+    const run = integrateStiff({ rates }, 0, [0], [2], { ...tight, breaks: [0, 0.7, 1.2, 3] }, ({ stageTimes }) => {
+      ends.push(stageTimes[2]);
+    });
+    expect(ends).toEqual(expect.arrayContaining([0.7, 1.2, 2]));
+    expect(run.states[0][0]).toBeCloseTo((0.7 ** 2 + 1.3 ** 2 + 1.2 ** 2 + 0.8 ** 2) / 2, 14);
   });
 
   describe('says how it failed', () => {
