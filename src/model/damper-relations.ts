@@ -77,6 +77,12 @@ function stopFaults(stop: Place, damper: Place): InputFault[] {
       holds: atMost,
     }),
     ...relationFault(plunger, {
+      code: 'damper.hydraulic-stop.within-rod',
+      wanted: 'at the rebound end more than the rod that passes through it,',
+      limit: child(stop, 'end').value === 'rebound' ? numberAt(child(damper, 'rodDiameter_mm')) : undefined,
+      holds: (diameter, limit) => diameter > limit,
+    }),
+    ...relationFault(plunger, {
       code: 'damper.hydraulic-stop.beyond-bore',
       wanted: 'with its clearance to either side less than the bore',
       limit: bore,

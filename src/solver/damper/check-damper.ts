@@ -70,13 +70,23 @@ function checkBase({ layout, base }: DamperInput): void {
   checkRefill('base.refill', base.refill);
 }
 
-function checkStop({ length_m, plungerDiameter_m, clearance_m }: HydraulicStopInput, damper: DamperInput): void {
+function checkStop({ end, length_m, plungerDiameter_m, clearance_m }: HydraulicStopInput, damper: DamperInput): void {
   requirePositive('hydraulicStop.length_m', length_m, 'm');
   requirePositive('hydraulicStop.plungerDiameter_m', plungerDiameter_m, 'm');
   requirePositive('hydraulicStop.clearance_m', clearance_m, 'm');
   if (!(length_m <= damper.travel_m)) {
     const wanted = `at most the travel, ${damper.travel_m}`;
     throw damperFault('damper.hydraulic-stop.beyond-travel', 'hydraulicStop.length_m', length_m, wanted, 'm');
+  }
+  if (end === 'rebound' && !(plungerDiameter_m > damper.rodDiameter_m)) {
+    const wanted = `more than the rod that passes through it, ${damper.rodDiameter_m}`;
+    throw damperFault(
+      'damper.hydraulic-stop.within-rod',
+      'hydraulicStop.plungerDiameter_m',
+      plungerDiameter_m,
+      wanted,
+      'm',
+    );
   }
   if (!(plungerDiameter_m < damper.boreDiameter_m)) {
     const wanted = `less than the bore, ${damper.boreDiameter_m}`;

@@ -1,7 +1,7 @@
 /**
  * Hydraulic stop: over the last length of the stroke a plunger enters a cup and presses the oil in it out through the clearance.
- *   Q = |v| (pi d^2/4 + pi D c / 2),   D = d + c
- *   dp = w(L) [12 mu L Q / (pi D c^3) + (54/35) rho/2 (Q / (pi D c))^2],   F = sign(v) dp pi d^2/4
+ *   Q = |v| (A + pi D c / 2),   D = d + c,   A = pi d^2/4, at the rebound end less the rod that passes through it
+ *   dp = w(L) [12 mu L Q / (pi D c^3) + (54/35) rho/2 (Q / (pi D c))^2],   F = sign(v) dp A
  * Out of the way must go what the plunger displaces, and what its moving side drags into the cup. The loss is that of the annular
  * gap (restriction/annular-gap.ts), over the length L that the plunger is in the cup, which stands for the length of the gap.
  * Only motion into the cup presses: out of it, oil comes back freely.
@@ -17,6 +17,7 @@
  *
  * symbol  unit   meaning
  * d, D    m      diameter of the plunger, mean diameter of the gap
+ * A       m2     area of the plunger on which the pressure in the cup acts
  * c       m      clearance: half the difference of the diameters
  * L       m      length of the plunger in the cup
  * v       m/s    shaft speed, positive in compression
@@ -31,12 +32,12 @@ import type { DamperInput, HydraulicStopInput } from './types.ts';
 const ENTRY_CLEARANCES = 4;
 
 /** What the stop needs to know of its damper, with the stroke position at which it stands. */
-export type DamperWithStop = Pick<DamperInput, 'travel_m' | 'stroke_m' | 'fluid' | 'hydraulicStop'>;
+export type DamperWithStop = Pick<DamperInput, 'rodDiameter_m' | 'travel_m' | 'stroke_m' | 'fluid' | 'hydraulicStop'>;
 
 /** Force of the stop at the shaft [N], against the motion; 0 without a stop. */
 export function hydraulicStopForce(damper: DamperWithStop, v: number): number {
   const { hydraulicStop: stop } = damper;
-  return stop ? Math.sign(v) * plungerArea(stop) * hydraulicStopPressure(damper, v) : 0;
+  return stop ? Math.sign(v) * plungerArea(stop, damper.rodDiameter_m) * hydraulicStopPressure(damper, v) : 0;
 }
 
 /**
@@ -44,7 +45,7 @@ export function hydraulicStopForce(damper: DamperWithStop, v: number): number {
  * Sizes and oil must hold: `checkDamper` refuses others, and here they give NaN.
  */
 export function hydraulicStopPressure(
-  { hydraulicStop: stop, travel_m, stroke_m, fluid }: DamperWithStop,
+  { hydraulicStop: stop, rodDiameter_m, travel_m, stroke_m, fluid }: DamperWithStop,
   v: number,
 ): number {
   if (!stop) return 0;
@@ -52,7 +53,7 @@ export function hydraulicStopPressure(
   const L = engagedLength(stop, travel_m, stroke_m);
   const intoCup = Math.max(stop.end === 'compression' ? v : -v, 0);
   const gap = { outerDiameter_m: d + 2 * c, clearance_m: c, length_m: L, eccentricity: 0 };
-  const Q = intoCup * (plungerArea(stop) + wallDrivenArea(gap));
+  const Q = intoCup * (plungerArea(stop, rodDiameter_m) + wallDrivenArea(gap));
   const share = entryShare(L / Math.min(ENTRY_CLEARANCES * c, length_m));
   return share * valueOrNaN(annularGap(gap, fluid).drop(Q));
 }
@@ -63,7 +64,9 @@ export function engagedLength({ end, length_m }: HydraulicStopInput, travel_m: n
   return Math.min(Math.max(length_m - fromEnd_m, 0), length_m);
 }
 
-const plungerArea = ({ plungerDiameter_m: d }: HydraulicStopInput): number => (Math.PI / 4) * d * d;
+function plungerArea({ end, plungerDiameter_m: d }: HydraulicStopInput, rodDiameter_m: number): number {
+  return (Math.PI / 4) * (d * d - (end === 'rebound' ? rodDiameter_m ** 2 : 0));
+}
 
 /** From 0 outside to 1, without a step in the value or the slope. */
 function entryShare(t: number): number {

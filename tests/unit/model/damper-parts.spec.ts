@@ -98,6 +98,16 @@ describe('the parts of a damper', () => {
     expect(faultsWith(path, value)).toEqual([{ code, path }]);
   });
 
+  it('let the rod through a hydraulic stop of the rebound end alone', () => {
+    const plunger = (end: string) => {
+      const document = withValue(soundCartridge(), 'damper.hydraulicStop.end', end);
+      return faultsOf(withValue(document, 'damper.hydraulicStop.plungerDiameter_mm', 12));
+    };
+    const path = 'damper.hydraulicStop.plungerDiameter_mm';
+    expect(plunger('rebound')).toEqual([{ code: 'damper.hydraulic-stop.within-rod', path }]);
+    expect(plunger('compression')).toEqual([]);
+  });
+
   it.each<[string, unknown]>([
     ['damper.valves.pistonRebound.ports.coveredFraction', 1],
     ['damper.hydraulicStop.length_mm', 250],

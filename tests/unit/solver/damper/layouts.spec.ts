@@ -116,6 +116,10 @@ describe('the layouts', () => {
     ['damper.base.of-monotube', { base: BASE }],
     ['damper.base.none', { layout: 'twin-tube' }],
     ['damper.stroke', { stroke_m: 61e-3 }],
+    [
+      'damper.hydraulic-stop.within-rod',
+      { hydraulicStop: { end: 'rebound', length_m: 0.01, plungerDiameter_m: 0.014, clearance_m: 2e-4 } },
+    ],
     ['damper.not-positive', { layout: 'twin-tube', base: { ...BASE, refill: { ...BASE.refill, travel_m: 0 } } }],
     [
       'valve.check.seat',
