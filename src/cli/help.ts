@@ -6,7 +6,8 @@ const written = ({ name, value }: Option): string => `--${name}${value ? ` ${val
 
 function columns(rows: readonly (readonly [string, string])[]): string {
   const width = Math.max(...rows.map(([left]) => left.length));
-  return rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right}`).join('\n');
+  const indent = `\n${' '.repeat(width + 4)}`;
+  return rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right.replaceAll('\n', indent)}`).join('\n');
 }
 
 const exits = (): string => columns(EXIT_MEANINGS.map(([code, meaning]) => [String(code), meaning]));

@@ -1,11 +1,17 @@
 /** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
+import { ADJUSTER_IDS } from '../model/adjusters.ts';
 import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
+import { CLICKS } from './clicks.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
+import { flow } from './commands/flow.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
 import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
-import { BAND, CLICKS, force, SPEEDS, TEMPERATURES } from './commands/force.ts';
+import { BAND, force, WITHOUT_GAS } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
+import { pressures } from './commands/pressures.ts';
+import { SPEEDS } from './curve-points.ts';
+import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 const THEORY: Option = {
@@ -16,6 +22,38 @@ const THEORY: Option = {
 };
 const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
 const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };
+
+const SPEED_LIST: Option = {
+  name: SPEEDS,
+  value: 'LIST',
+  required: true,
+  help: 'shaft speeds in m/s, below 0 in rebound, such as -0.5,0.1,0.5',
+};
+const BUILD_CHOICE: Option = {
+  name: BUILD,
+  value: 'NAME',
+  help: 'id or name of the build; the baseline unless said otherwise',
+};
+/** Settings of the day; lists give every combination. */
+const SETTINGS: readonly Option[] = [
+  {
+    name: TEMPERATURES,
+    value: 'LIST',
+    help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
+  },
+  {
+    name: POSITIONS,
+    value: 'LIST',
+    help: 'where the piston stands, in mm of stroke from full extension, such as 0,40; half the travel unless said otherwise',
+  },
+  {
+    name: CLICKS,
+    value: 'LIST',
+    help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston;
+by name, with a slash between several, as needle=8,poppet=0/6/12. The names that a build may have are
+${ADJUSTER_IDS.join(', ')}`,
+  },
+];
 
 export const COMMANDS: readonly Command[] = [
   {
@@ -42,26 +80,33 @@ export const COMMANDS: readonly Command[] = [
     input: 'PROJECT',
     summary: 'force of one build of a project, at each shaft speed',
     options: [
-      {
-        name: SPEEDS,
-        value: 'LIST',
-        required: true,
-        help: 'shaft speeds in m/s, below 0 in rebound, such as -0.5,0.1,0.5',
-      },
-      { name: 'build', value: 'NAME', help: 'id or name of the build; the baseline unless said otherwise' },
-      {
-        name: TEMPERATURES,
-        value: 'LIST',
-        help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
-      },
-      { name: CLICKS, value: 'LIST', help: 'clicks of the bleed needle from closed, such as 0,6,12' },
+      SPEED_LIST,
+      BUILD_CHOICE,
+      ...SETTINGS,
       { name: BAND, help: 'how far the force may lie off, since coefficients are known to a range only' },
+      { name: WITHOUT_GAS, help: 'the force without that of the gas, as a test bench shows it that has taken it off' },
       THEORY,
       JSON_OUTPUT,
       CSV_OUTPUT,
     ],
     oneOf: ['json', 'csv'],
     run: force,
+  },
+  {
+    name: 'pressures',
+    input: 'PROJECT',
+    summary: 'pressure in every chamber, how far from where oil pulls apart, and the gas that would prevent it',
+    options: [SPEED_LIST, BUILD_CHOICE, ...SETTINGS, THEORY, JSON_OUTPUT, CSV_OUTPUT],
+    oneOf: ['json', 'csv'],
+    run: pressures,
+  },
+  {
+    name: 'flow',
+    input: 'PROJECT',
+    summary: 'flow and share of each path through each valve, and the opening of its shims',
+    options: [SPEED_LIST, BUILD_CHOICE, ...SETTINGS, THEORY, JSON_OUTPUT, CSV_OUTPUT],
+    oneOf: ['json', 'csv'],
+    run: flow,
   },
   {
     name: 'fluid',
@@ -85,7 +130,7 @@ export const COMMANDS: readonly Command[] = [
   {
     name: 'check',
     input: 'FILE',
-    summary: 'whether a project or a stack file holds, and every fault if not',
+    summary: 'whether a project or a stack file holds, every fault if not, and the adjusters of each build',
     options: [{ name: 'json', help: 'print the report as JSON' }],
     run: check,
   },

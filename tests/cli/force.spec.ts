@@ -35,6 +35,7 @@ describe.concurrent('shimwright force', () => {
       project: 'Two-stage rear damper',
       build: { id: 'as-found', name: 'As found' },
       oilTemperature_degC: 40,
+      position_mm: 35,
     });
     const [rebound, still, compression] = points;
     expect(points.map((point: { shaftSpeed_m_s: number }) => point.shaftSpeed_m_s)).toEqual([-0.5, 0, 0.5]);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { COMMANDS, EXIT_MEANINGS } from '../../src/cli/options.ts';
 import { run } from '../../src/cli/run.ts';
-import { fixturePath, fixtureText, PROJECT_FIXTURE, STACK_FIXTURE } from '../helpers/documents.ts';
+import { CARTRIDGE_FIXTURE, fixturePath, fixtureText, PROJECT_FIXTURE, STACK_FIXTURE } from '../helpers/documents.ts';
 import { runCli } from '../helpers/run-cli.ts';
 
 const STACK = fixturePath(STACK_FIXTURE);
@@ -28,7 +28,7 @@ describe.concurrent('misuse', () => {
     [['force', STACK, '--speeds-m-s', '0.1'], 'wanted "shimwright/project"'],
     [['check', 'no-such-file.json'], 'there is no such file'],
     [['check', FOLDER], 'this is a folder'],
-    [['lft', STACK], 'the commands are lift, force, fluid, check'],
+    [['lft', STACK], 'the commands are lift, force, pressures, flow, fluid, check'],
     [['--constructor'], 'no command'],
     [['__proto__', STACK], 'no command'],
   ])('%j is refused with its reason', async (words, message) => {
@@ -61,6 +61,23 @@ describe.concurrent('shimwright check', () => {
     const { code, stdout, stderr } = await runCli(['check', fixturePath(name)]);
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
     expect(stdout).toContain('no faults');
+  });
+
+  it('lists the adjusters of each build with their clicks', async () => {
+    const [table, asJson, none, stack] = await Promise.all([
+      runCli(['check', fixturePath(CARTRIDGE_FIXTURE)]),
+      runCli(['check', fixturePath(CARTRIDGE_FIXTURE), '--json']),
+      runCli(['check', fixturePath(PROJECT_FIXTURE)]),
+      runCli(['check', STACK, '--json']),
+    ]);
+    expect(table.stdout.split('\n')[1]).toBe(
+      '  as-found (As found): clicks from closed: needle 10 of 20, base-needle 8 of 16, poppet 3 of 24, rebound-spring 6 of 20',
+    );
+    const [build] = JSON.parse(asJson.stdout).builds;
+    expect(build).toMatchObject({ id: 'as-found', name: 'As found' });
+    expect(build.adjusters[2]).toEqual({ id: 'poppet', clicks: 3, clickCount: 24 });
+    expect(none.stdout.split('\n')[1]).toBe('  as-found (As found): no adjuster');
+    expect(JSON.parse(stack.stdout)).not.toHaveProperty('builds');
   });
 
   it('reports every fault on stdout and exits 2', async () => {

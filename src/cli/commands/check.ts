@@ -1,4 +1,5 @@
-/** `shimwright check`: does a project or stack file hold? The report is the result. */
+/** `shimwright check`: does a project or stack file hold, and which adjusters do its builds have? The report is the result. */
+import { type Adjuster, adjustersOf } from '../../model/adjusters.ts';
 import { decodeAny } from '../../model/codec.ts';
 import { countOf } from '../../model/expand-shims.ts';
 import type { Project, StackFile } from '../../model/project.ts';
@@ -20,16 +21,36 @@ function describe(document: Project | StackFile): string {
   return `${format}, version ${version}: ${JSON.stringify(name)} with ${holds}`;
 }
 
+interface BuildAdjusters {
+  readonly id: string;
+  readonly name: string;
+  readonly adjusters: readonly Adjuster[];
+}
+
+/** What a person can turn in each build; nothing of a stack file. */
+function adjusters(document: Project | StackFile): { builds?: readonly BuildAdjusters[] } {
+  if (document.format !== 'shimwright/project') return {};
+  return {
+    builds: document.builds.map((build) => ({ id: build.id, name: build.name, adjusters: adjustersOf(build) })),
+  };
+}
+
+function adjusterLine({ id, name, adjusters: turned }: BuildAdjusters): string {
+  const each = turned.map((one) => `${one.id} ${one.clicks} of ${one.clickCount}`);
+  return `  ${id} (${name}): ${each.length > 0 ? `clicks from closed: ${each.join(', ')}` : 'no adjuster'}`;
+}
+
 export async function check({ file, values }: Request): Promise<Outcome> {
   const decoded = decodeAny(await readInput(file));
   const faults = decoded.ok ? [] : decoded.faults;
+  const { builds } = decoded.ok ? adjusters(decoded.document) : {};
   const lines = decoded.ok
-    ? [`${nameOf(file)}: no faults; ${describe(decoded.document)}`]
+    ? [`${nameOf(file)}: no faults; ${describe(decoded.document)}`, ...(builds ?? []).map(adjusterLine)]
     : [...faultLines(file, faults), `${nameOf(file)}: ${plural(faults.length, 'fault')}`];
   return {
     exit: decoded.ok ? EXIT.done : EXIT.misuse,
     result: values.has('json')
-      ? json({ format: 'shimwright/check', version: 1, ok: decoded.ok, faults })
+      ? json({ format: 'shimwright/check', version: 1, ok: decoded.ok, faults, builds })
       : `${lines.join('\n')}\n`,
     talk: [],
   };

@@ -1,23 +1,21 @@
 /** What `shimwright force` prints of one point, in the order of the output. */
-import type { FailedForce, ForceBand, ForcePoint } from '../../solver/index.ts';
-import { absolutePressure, toGauge } from '../../units/brands.ts';
-import { fromSI } from '../../units/convert.ts';
+import type { Damper } from '../../model/project.ts';
+import type { BasePoint, ForceBand, ForcePoint } from '../../solver/index.ts';
+import { bar, gauge_bar, litresPerMinute, mm } from '../quantities.ts';
+import type { Column } from '../render/rows.ts';
 import type { Cell } from '../render/text-table.ts';
 
-export interface Column {
-  readonly key: string;
-  /** Heading in the table for people; the others are in JSON and CSV only. */
-  readonly heading?: string;
-  readonly read: (point: ForcePoint) => Cell;
-}
+type ForceColumn = Column<ForcePoint>;
 
-const bar = (pressure_Pa: number): number => fromSI(pressure_Pa, 'pressure', 'bar');
-export const gauge_bar = (pressure_Pa: number): number => bar(toGauge(absolutePressure(pressure_Pa)));
-const litresPerMinute = (flow_m3_s: number): number => fromSI(flow_m3_s, 'flow', 'L/min');
+const FORCE: ForceColumn = { key: 'force_N', heading: 'force N', read: (p) => p.force_N };
+const FORCE_WITHOUT_GAS: ForceColumn = {
+  key: 'forceWithoutGas_N',
+  heading: 'force without gas N',
+  read: (p) => p.force_N - p.gasForce_N,
+};
 
 /** One row a quantity, in the order of the output. Pressures are written twice: absolute, and above the atmosphere. */
-export const COLUMNS: readonly Column[] = [
-  { key: 'force_N', heading: 'force N', read: (p) => p.force_N },
+const COLUMNS: readonly ForceColumn[] = [
   { key: 'gasForce_N', heading: 'gas N', read: (p) => p.gasForce_N },
   { key: 'frictionForce_N', heading: 'friction N', read: (p) => p.frictionForce_N },
   { key: 'dampingForce_N', heading: 'damping N', read: (p) => p.dampingForce_N },
@@ -33,7 +31,7 @@ export const COLUMNS: readonly Column[] = [
   { key: 'gasPressureGauge_bar', read: (p) => gauge_bar(p.gasPressure_Pa) },
   { key: 'pistonDrop_bar', heading: 'piston drop bar', read: (p) => bar(p.pistonDrop_Pa) },
   { key: 'shimPressure_bar', read: (p) => bar(p.shimPressure_Pa) },
-  { key: 'seatOpening_mm', heading: 'opening mm', read: (p) => fromSI(p.seatOpening_m, 'length', 'mm') },
+  { key: 'seatOpening_mm', heading: 'opening mm', read: (p) => mm(p.seatOpening_m) },
   { key: 'portsFlow_L_min', heading: 'ports L/min', read: (p) => litresPerMinute(p.flows.ports_m3_s) },
   { key: 'bleedFlow_L_min', heading: 'bleed L/min', read: (p) => litresPerMinute(p.flows.bleed_m3_s) },
   { key: 'leakageFlow_L_min', read: (p) => litresPerMinute(p.flows.leakage_m3_s) },
@@ -43,19 +41,65 @@ export const COLUMNS: readonly Column[] = [
   { key: 'gasPressureNeededGauge_bar', read: (p) => gauge_bar(p.gasPressureNeeded_Pa) },
 ];
 
-const fromBand =
-  (read: (band: ForceBand) => Cell) =>
-  ({ band }: ForcePoint): Cell =>
-    band?.status === 'converged' ? read(band) : null;
+const fromBase =
+  (read: (base: BasePoint) => Cell) =>
+  ({ base }: ForcePoint): Cell =>
+    base ? read(base) : null;
 
-/** With --band. */
-export const BAND_COLUMNS: readonly Column[] = [
-  { key: 'bandStatus', read: ({ band }) => band?.status ?? null },
-  { key: 'forceLow_N', heading: 'low N', read: fromBand(({ low_N }) => low_N) },
-  { key: 'forceHigh_N', heading: 'high N', read: fromBand(({ high_N }) => high_N) },
-  { key: 'bandMostFrom', heading: 'band most from', read: fromBand(({ mostFrom }) => mostFrom ?? null) },
+/** Of a layout with a base valve. In rebound the opening is that of its check. */
+const BASE_COLUMNS: readonly ForceColumn[] = [
+  { key: 'baseDrop_bar', heading: 'base drop bar', read: fromBase((base) => bar(base.drop_Pa)) },
+  { key: 'baseShimPressure_bar', read: fromBase((base) => bar(base.shimPressure_Pa)) },
+  { key: 'baseOpening_mm', heading: 'base opening mm', read: fromBase((base) => mm(base.seatOpening_m)) },
+  { key: 'basePortsFlow_L_min', read: fromBase(({ flows }) => litresPerMinute(flows.ports_m3_s)) },
+  { key: 'baseBleedFlow_L_min', read: fromBase(({ flows }) => litresPerMinute(flows.bleed_m3_s)) },
+  { key: 'basePoppetFlow_L_min', read: fromBase(({ flows }) => litresPerMinute(flows.poppet_m3_s ?? 0)) },
+  { key: 'baseCheckFlow_L_min', read: fromBase(({ flows }) => litresPerMinute(flows.check_m3_s ?? 0)) },
 ];
 
-export type Point = ForcePoint | FailedForce;
+const STOP_COLUMN: ForceColumn = { key: 'stopForce_N', heading: 'stop N', read: (p) => p.stopForce_N };
 
-export const cell = (point: Point, { read }: Column): Cell => (point.status === 'converged' ? read(point) : null);
+const fromBand =
+  (read: (band: ForceBand, point: ForcePoint) => Cell) =>
+  (point: ForcePoint): Cell =>
+    point.band?.status === 'converged' ? read(point.band, point) : null;
+
+const BAND_ENDS: readonly ForceColumn[] = [
+  { key: 'forceLow_N', heading: 'low N', read: fromBand(({ low_N }) => low_N) },
+  { key: 'forceHigh_N', heading: 'high N', read: fromBand(({ high_N }) => high_N) },
+];
+
+/** The gas force depends on no coefficient: without it the band moves as a whole. */
+const BAND_ENDS_WITHOUT_GAS: readonly ForceColumn[] = [
+  {
+    key: 'forceLowWithoutGas_N',
+    heading: 'low without gas N',
+    read: fromBand(({ low_N }, { gasForce_N }) => low_N - gasForce_N),
+  },
+  {
+    key: 'forceHighWithoutGas_N',
+    heading: 'high without gas N',
+    read: fromBand(({ high_N }, { gasForce_N }) => high_N - gasForce_N),
+  },
+];
+
+export interface Wanted {
+  readonly band: boolean;
+  readonly withoutGas: boolean;
+}
+
+/** What a damper with these parts has to tell. */
+export function forceColumns({ layout, hydraulicStop }: Damper, { band, withoutGas }: Wanted): ForceColumn[] {
+  const bandColumns: readonly ForceColumn[] = [
+    { key: 'bandStatus', read: ({ band: found }) => found?.status ?? null },
+    ...(withoutGas ? BAND_ENDS_WITHOUT_GAS : BAND_ENDS),
+    { key: 'bandMostFrom', heading: 'band most from', read: fromBand(({ mostFrom }) => mostFrom ?? null) },
+  ];
+  return [
+    withoutGas ? FORCE_WITHOUT_GAS : FORCE,
+    ...COLUMNS,
+    ...(layout === 'monotube' ? [] : BASE_COLUMNS),
+    ...(hydraulicStop ? [STOP_COLUMN] : []),
+    ...(band ? bandColumns : []),
+  ];
+}

@@ -1,0 +1,58 @@
+/** The static curve of one build at every speed and under every setting that was asked for. */
+import type { Build, Project } from '../model/project.ts';
+import { type FailedForce, type ForcePoint, forceCurveForBuild } from '../solver/index.ts';
+import type { Values } from './command.ts';
+import { theoryOf } from './commands/lift.ts';
+import { numberList } from './number-list.ts';
+import { occasionsOf } from './occasions.ts';
+import { gauge_bar } from './quantities.ts';
+import { type Asked, type Row, whereOf } from './render/rows.ts';
+
+export const SPEEDS = 'speeds-m-s';
+
+export interface AskedPoint {
+  readonly asked: readonly Asked[];
+  readonly point: ForcePoint | FailedForce;
+}
+
+export function curvePoints(
+  project: Project,
+  build: Build,
+  values: Values,
+  { bands = false }: { readonly bands?: boolean } = {},
+): AskedPoint[] {
+  const speeds_m_s = numberList(values.get(SPEEDS) ?? '', SPEEDS);
+  const options = { speeds_m_s, theory: theoryOf(values), bands };
+  return occasionsOf(project, build, values).flatMap(({ asked, project: then, stroke_m }) => {
+    const { points } = forceCurveForBuild(then, build.id, { ...options, stroke_m });
+    return points.map((point, i) => ({ asked: [speedAsked(speeds_m_s[i]), ...asked], point }));
+  });
+}
+
+const speedAsked = (value: number): Asked => ({
+  key: 'shaftSpeed_m_s',
+  heading: 'speed m/s',
+  value,
+  words: `${value} m/s`,
+});
+
+/** The row of a point, empty where it failed. */
+export const rowOf = ({ asked, point }: AskedPoint): Row<ForcePoint> =>
+  point.status === 'converged' ? { asked, status: point.status, item: point } : { asked, status: point.status };
+
+/** Why a point failed; nothing for one that converged. */
+export const failureOf = ({ asked, point }: AskedPoint): string[] =>
+  point.status === 'converged' ? [] : [`${whereOf(asked)}: ${point.status}: ${point.reason}`];
+
+/** That oil pulls apart, and what would prevent it. */
+export function airReleaseOf({ asked, point }: AskedPoint): string[] {
+  if (point.status !== 'converged' || !point.airRelease) return [];
+  const needed = gauge_bar(point.gasPressureNeeded_Pa).toFixed(1);
+  const effect = 'air comes out of the oil, the force is limited';
+  return [`${whereOf(asked)}: ${effect}; ${needed} bar gauge of gas would prevent it`];
+}
+
+export const cavitationOf = ({ asked, point }: AskedPoint): string[] =>
+  point.status === 'converged' && point.bleedCavitates
+    ? [`${whereOf(asked)}: the bleed cavitates and passes less than is counted`]
+    : [];
