@@ -36,6 +36,15 @@ export const COEFFICIENT_TABLE = {
     meaning: 'factor on the discharge coefficient of drilled holes and piston ports',
     source: 'Lichtarowicz, Duggins & Markland 1965 state +-0.02 on a coefficient near 0.8',
   },
+  portMomentum: {
+    value: 0.5,
+    low: 0,
+    high: 1,
+    unit: '-',
+    meaning: 'share of the momentum of the port jets that lifts the shims',
+    source:
+      'balance of momentum: 1 when every jet stops on the shims, 0 when all of them turn before; with 0.5 never more than the dynamic head acts on any place (own)',
+  },
   airReleasePressure_Pa: {
     value: STANDARD_ATMOSPHERE_PA,
     low: 0,
@@ -54,5 +63,6 @@ export const DEFAULT_COEFFICIENTS: Coefficients = {
   jetDischarge: COEFFICIENT_TABLE.jetDischarge.value,
   sharpEdgeDischarge: COEFFICIENT_TABLE.sharpEdgeDischarge.value,
   longOrificeFactor: COEFFICIENT_TABLE.longOrificeFactor.value,
+  portMomentum: COEFFICIENT_TABLE.portMomentum.value,
   airReleasePressure_Pa: COEFFICIENT_TABLE.airReleasePressure_Pa.value,
 };

@@ -28,18 +28,23 @@ export interface CurtainOpening extends RadialGap {
   readonly coveredFraction?: number;
 }
 
+/** Area between shim and seat through which oil leaves [m2]. */
+export const curtainArea = ({ innerRadius_m, gap_m, coveredFraction = 1 }: CurtainOpening): number =>
+  coveredFraction * 2 * Math.PI * innerRadius_m * gap_m;
+
 /** Creeping and inertial resistance of an opening above 0: dp = a Q + b Q^2 [Pa s/m3, Pa s2/m6]. */
 export function curtainResistances(opening: CurtainOpening, fluid: FluidState, Cd: number): { a: number; b: number } {
   const { innerRadius_m: r1, gap_m: h, coveredFraction: phi = 1 } = opening;
   const w = 2 * Math.PI * r1;
   const mu = fluid.dynamicViscosity_Pa_s;
   const a = (radialGapResistance(opening, mu) + slitResistance(h, w, mu)) / phi;
-  return { a, b: jetResistance(fluid.density_kg_m3, Cd, phi * w * h) };
+  return { a, b: jetResistance(fluid.density_kg_m3, Cd, curtainArea(opening)) };
 }
 
 /** Restriction of an opening of `gap_m`; closed at 0. */
 export function curtain(opening: CurtainOpening, fluid: FluidState, Cd: number): Restriction {
   if (!(opening.gap_m > 0)) return closedPath;
   const { a, b } = curtainResistances(opening, fluid, Cd);
-  return quadraticLoss(a, b);
+  const area_m2 = curtainArea(opening);
+  return { ...quadraticLoss(a, b), throat_m2: () => area_m2 };
 }

@@ -16,15 +16,19 @@
  * w       -      share of the long orifice in the mixture
  */
 import { risingRoot } from '../numeric/bracketed-root.ts';
+import { type RootGuess, secantRoot } from '../numeric/secant-root.ts';
 import { exact, mapSolved, type Solved, valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from './coefficients.ts';
-import { LONGEST_SLENDERNESS, longOrificeCoefficient, SHORTEST_SLENDERNESS } from './long-orifice.ts';
+import { LONGEST_SLENDERNESS, longOrificeCoefficient, longOrificeTerms, SHORTEST_SLENDERNESS } from './long-orifice.ts';
 import { frictionFactor } from './passage-friction.ts';
 import { sharpOrifice } from './sharp-orifice.ts';
 import type { FluidState, Holes, Restriction } from './types.ts';
 
 /** Up to here a hole counts as sharp-edged. */
 const SHARP_BELOW = 0.5;
+
+/** Left over of a flow that is sought, relative to it. */
+const TOLERANCE = 1e-14;
 
 /** Restriction of the whole bank; `not-converged` only for numbers that are no numbers. */
 export function drilledHole(holes: Holes, fluid: FluidState, coefficients: Coefficients): Restriction {
@@ -43,15 +47,32 @@ export function drilledHole(holes: Holes, fluid: FluidState, coefficients: Coeff
     s > LONGEST_SLENDERNESS && drop > 0
       ? risingRoot((V) => dp(V) - drop, Math.sqrt(drop / rho) * 1e-3)
       : exact(Math.sqrt((2 * drop) / rho));
+  const guess = velocityGuess(holes, s, fluid);
+  const velocityAt = (flow: number): Solved => {
+    const excess = (V: number) => Q(V) - flow;
+    return secantRoot(excess, guess(flow), TOLERANCE * flow, () => risingRoot(excess, flow / A));
+  };
   return {
     flow: (drop) => mapSolved(idealVelocity(drop), Q),
-    drop: (flow) =>
-      flow === 0
-        ? exact(0)
-        : mapSolved(
-            risingRoot((V) => Q(V) - flow, flow / A),
-            dp,
-          ),
+    drop: (flow) => (flow === 0 ? exact(0) : mapSolved(velocityAt(flow), dp)),
+    throat_m2: () => A,
+  };
+}
+
+/**
+ * Ideal velocity of a long orifice but for the small third term of its coefficient: V = u (1/Cdu + B/Re) is a quadratic in V. For
+ * holes of another length it is only a place to begin at.
+ */
+function velocityGuess(holes: Holes, s: number, fluid: FluidState): (Q: number) => RootGuess {
+  const sInRange = Math.min(Math.max(s, SHORTEST_SLENDERNESS), LONGEST_SLENDERNESS);
+  const { highest: Cdu, viscous } = longOrificeTerms(sInRange);
+  const creeping = (viscous * fluid.dynamicViscosity_Pa_s) / (fluid.density_kg_m3 * holes.hydraulicDiameter_m);
+  const A = holes.count * holes.area_m2;
+  return (Q) => {
+    const u = Q / A;
+    const half = u / (2 * Cdu);
+    const V = half + Math.sqrt(half * half + u * creeping);
+    return { x: V, slope: (V / Cdu + creeping) / (2 * (V - half) * A) };
   };
 }
 

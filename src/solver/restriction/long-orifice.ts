@@ -29,13 +29,19 @@ const FORMULA_ABOVE = 10;
 /** Discharge coefficient for slenderness s in [1.5, 10] and Re >= 0 on the ideal velocity; 0 at Re = 0. */
 export function longOrificeCoefficient(s: number, Re: number): number {
   if (Re === 0) return 0;
-  const Cdu = s <= 2 ? 0.81 : 0.827 - 0.0085 * s;
+  const { highest: Cdu } = longOrificeTerms(s);
   const bump = (0.005 * s) / (1 + 7.5 * Math.log10(0.00015 * Re) ** 2);
   return 1 / (1 / Cdu - bump + viscousNumerator(s, Re) / Re);
 }
 
+/** Coefficient at high Reynolds number, and the numerator of the viscous term, of the formula [-]. */
+export const longOrificeTerms = (s: number): { highest: number; viscous: number } => ({
+  highest: s <= 2 ? 0.81 : 0.827 - 0.0085 * s,
+  viscous: 20 * (1 + 2.25 * s),
+});
+
 function viscousNumerator(s: number, Re: number): number {
-  const formula = 20 * (1 + 2.25 * s);
+  const { viscous: formula } = longOrificeTerms(s);
   const creeping = 12 * Math.PI * (1 + (16 * s) / (3 * Math.PI));
   return formula + creepingShare(Re) * (creeping - formula);
 }

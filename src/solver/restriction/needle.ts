@@ -39,5 +39,5 @@ export function needleGap(gap: NeedleGap, fluid: FluidState, Cd: number): Restri
   if (!(s > 0)) return closedPath;
   const A = needleArea(gap);
   const creeping = (32 * fluid.dynamicViscosity_Pa_s) / (Math.PI * A * s);
-  return quadraticLoss(creeping, jetResistance(fluid.density_kg_m3, Cd, A));
+  return { ...quadraticLoss(creeping, jetResistance(fluid.density_kg_m3, Cd, A)), throat_m2: () => A };
 }

@@ -10,10 +10,14 @@
 import { exact } from '../numeric/solved.ts';
 import type { Restriction } from './types.ts';
 
-/** Restriction with the two resistances a [Pa s/m3] and b [Pa s2/m6]. */
+/** Flow that the two resistances a [Pa s/m3] and b [Pa s2/m6] leave to a drop >= 0 [m3/s]. */
+export const quadraticFlow = (a: number, b: number, dp: number): number =>
+  dp === 0 ? 0 : (2 * dp) / (a + Math.sqrt(a * a + 4 * b * dp));
+
+/** Restriction with the two resistances. */
 export function quadraticLoss(a: number, b: number): Restriction {
   return {
-    flow: (dp) => exact(dp === 0 ? 0 : (2 * dp) / (a + Math.sqrt(a * a + 4 * b * dp))),
+    flow: (dp) => exact(quadraticFlow(a, b, dp)),
     drop: (Q) => exact((a + b * Q) * Q),
   };
 }

@@ -18,5 +18,8 @@ export function series(first: Restriction, second: Restriction): Restriction {
           bracketedRoot((x) => excess(x, dp), 0, dp),
           firstFlow,
         );
-  return { flow, drop: (Q) => mapSolved(first.drop(Q), (x) => x + valueOrNaN(second.drop(Q))) };
+  const drop = (Q: number): Solved => mapSolved(first.drop(Q), (x) => x + valueOrNaN(second.drop(Q)));
+  return { flow, drop, throat_m2: (Q) => Math.min(throat(first, Q), throat(second, Q)) };
 }
+
+const throat = ({ throat_m2 }: Restriction, Q: number): number => throat_m2?.(Q) ?? Number.POSITIVE_INFINITY;

@@ -18,5 +18,5 @@ import type { FluidState, Holes, Restriction } from './types.ts';
 export function sharpOrifice(holes: Holes, fluid: FluidState, Cd: number): Restriction {
   const A = holes.count * holes.area_m2;
   const a = (6 * Math.PI * fluid.dynamicViscosity_Pa_s) / (A * holes.hydraulicDiameter_m);
-  return quadraticLoss(a, jetResistance(fluid.density_kg_m3, Cd, A));
+  return { ...quadraticLoss(a, jetResistance(fluid.density_kg_m3, Cd, A)), throat_m2: () => A };
 }

@@ -60,5 +60,9 @@ export function springLoaded({ largestLift_m: X, holdingPressure, opening, befor
     if (Q >= stop.flow) return atStop.drop(Q);
     return mapSolved(lift(Q), (x) => holdingPressure(x) + dropBefore(Q));
   };
-  return { openingDrop_Pa, lift, flow, drop };
+  const throat_m2 = (Q: number): number => {
+    const narrow = opening(valueOrNaN(lift(Q)));
+    return (before ? series(before, narrow) : narrow).throat_m2?.(Q) ?? Number.POSITIVE_INFINITY;
+  };
+  return { openingDrop_Pa, lift, flow, drop, throat_m2 };
 }

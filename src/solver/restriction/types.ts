@@ -7,6 +7,8 @@ export interface Restriction {
   readonly flow: (drop_Pa: number) => Solved;
   /** Pressure drop [Pa] at a volume flow >= 0 [m3/s]: 0 at 0 and rising. */
   readonly drop: (flow_m3_s: number) => Solved;
+  /** Area of the narrowest jet at a flow > 0 [m2]; absent where oil passes without one. */
+  readonly throat_m2?: (flow_m3_s: number) => number;
 }
 
 /** A bank of equal holes side by side. */

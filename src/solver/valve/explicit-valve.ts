@@ -1,35 +1,40 @@
 /**
- * One flow direction of a piston valve: (ports, then shims and their notches) beside a bleed and the leak past the piston.
- * With the stack's table the valve is explicit in the pressure p across the shims:
- *   h = opening(p);  Q_s = curtain flow at (h, p) + notch flow at p;  dp = p + port loss(Q_s);  Q = Q_s + bleed and leak flow(dp)
- * All four rise with p, so a given Q or a given dp is one bracketed root.
- * Left out: ports that cover only part of the circumference, flow force on the shim.
+ * One flow direction of a valve with a stack: ports, then shims and their notches, beside a bleed, the leak past the piston and a
+ * poppet. With the stack's table the valve is explicit in the mean pressure P on the pressure zone of the stack:
+ *   h = opening(P);  p, Q_s, port loss = ports, then shims (stack-path.ts);  dp = p + port loss;  Q = Q_s + flow of the others(dp)
+ * All of them rise with P, so a given Q or a given dp is one root. Where they would not, which a table or a coefficient out of the
+ * ordinary may bring about, the valve would have several states at one speed: it ends there and says so.
  *
  * symbol  unit  meaning
- * p       Pa    pressure across the shims of the working stack
+ * P       Pa    mean pressure on the pressure zone of the working stack
+ * p       Pa    pressure across its shims; P itself where ports open the whole circumference and their jets do not count
  * h       m     opening at the seat
- * Q_s     m3/s  flow through ports, then shims and notches; Q with bleed and leak
+ * Q_s     m3/s  flow through ports, then shims and notches; Q with the others
  * dp      Pa    drop over the whole valve
  */
 import { totalFlow } from '../damper/path-flows.ts';
 import type { FluidState, PathFlows, StackTable, ValveInput } from '../damper/types.ts';
-import { bracketedRoot } from '../numeric/bracketed-root.ts';
 import { valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
-import { curtain } from '../restriction/curtain.ts';
-import { drilledHole } from '../restriction/drilled-hole.ts';
-import { notchPath } from '../restriction/notches.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { ConvergedLift, FailureStatus, Theory } from '../types.ts';
+import { inverseCurve } from './inverse-curve.ts';
 import { type OpeningTable, openingTable } from './opening-table.ts';
+import { type RisingPart, risingPart, samplePressures } from './rising-part.ts';
+import { type StackFlow, stackPath } from './stack-path.ts';
 import type { LiftSolver } from './stack-samples.ts';
+import { type Throat, throatOf } from './throats.ts';
 
 export interface ValvePoint {
   readonly status: 'converged';
   readonly drop_Pa: number;
+  /** Mean pressure on the pressure zone of the stack: what bends it, and finds it in its table; 0 without a stack. */
   readonly shimPressure_Pa: number;
+  /** Of the stack; without one, lift of the check. */
   readonly seatOpening_m: number;
   readonly flows: PathFlows;
+  /** The narrowest places of the paths that carry oil, to tell which of them cavitate (throats.ts); absent where they are not known. */
+  readonly throats?: readonly Throat[];
 }
 
 export interface FailedValve {
@@ -47,7 +52,10 @@ export interface Valve {
 
 export interface ExplicitValve extends Valve {
   readonly table: StackTable;
+  /** Mean pressure on the zone at which the stack leaves its seat. */
   readonly crackingPressure_Pa: number;
+  /** Mean pressure on the zone from which on more of it would not mean more flow and more drop; absent where it always does. */
+  readonly fallsFrom_Pa?: number;
 }
 
 export interface ValveSetting {
@@ -70,71 +78,83 @@ export function tableReaching(
   theory: Theory,
   largestFlow_m3_s: number,
 ): OpeningTable {
-  const states = settings.map(valveState);
+  const models = settings.map(valveModel);
   const enough = ({ pressure_Pa, seatOpening_m }: ConvergedLift) =>
-    states.every((at) => passing(at(pressure_Pa, seatOpening_m)) >= largestFlow_m3_s);
+    models.every((model) => model.at(pressure_Pa, seatOpening_m).flow >= largestFlow_m3_s);
   return openingTable(solveLift, settings[0].valve.stack, theory, enough);
 }
 
 /** The valve on the table of its stack. */
 export function valveOn(stackTable: OpeningTable, setting: ValveSetting): ExplicitValve {
-  const at = valveState(setting);
-  const state = (p: number) => at(p, stackTable.opening(p));
-  return {
-    table: stackTable.table,
-    crackingPressure_Pa: stackTable.crackingPressure_Pa,
-    atFlow: (flow) => invert(stackTable, state, passing, flow),
-    atDrop: (drop) => invert(stackTable, state, ({ drop_Pa }) => drop_Pa, drop),
-  };
-}
-
-function valveState({
-  valve,
-  bleed,
-  leakage,
-  poppet,
-  fluid,
-  coefficients,
-}: ValveSetting): (p: number, h: number) => ValvePoint {
-  const { seat, shims } = valve.stack;
-  const land = {
-    innerRadius_m: seat.innerRadius_m,
-    outerRadius_m: Math.min(seat.outerRadius_m, shims[0].outerRadius_m),
-  };
-  const ports = drilledHole(valve.ports, fluid, coefficients);
-  const notches = notchPath(valve.notches, shims[0].thickness_m, land, fluid, coefficients);
-  return (p, h) => {
-    const opening = curtain({ ...land, gap_m: h }, fluid, coefficients.jetDischarge);
-    const shims_m3_s = valueOrNaN(opening.flow(p)) + valueOrNaN(notches.flow(p));
-    const drop_Pa = p + valueOrNaN(ports.drop(shims_m3_s));
-    const [bleed_m3_s, leakage_m3_s] = [bleed, leakage].map((path) => valueOrNaN(path.flow(drop_Pa)));
-    const poppet_m3_s = poppet && valueOrNaN(poppet.flow(drop_Pa));
-    const flows = {
-      ports_m3_s: shims_m3_s,
-      bleed_m3_s,
-      leakage_m3_s,
-      ...(poppet_m3_s !== undefined && { poppet_m3_s }),
+  const { table, crackingPressure_Pa, opening, end } = stackTable;
+  const model = valveModel(setting);
+  const at = (P: number) => model.at(P, opening(P));
+  const part = risingPart(samplePressures(stackTable), at);
+  const beyond = part.cut ? cutAt(part.cut) : endedAt(end);
+  const inverted = (quantity: 'flow' | 'drop') => {
+    const values = part[quantity];
+    const last = values.at(-1);
+    if (last === undefined) return () => beyond;
+    const inverse = inverseCurve(part.pressure, values, (P) => at(P)[quantity]);
+    return (wanted: number): ValvePoint | FailedValve => {
+      if (!(wanted <= last)) return beyond;
+      const P = inverse(wanted);
+      return P.status === 'converged' ? model.point(P.value, opening(P.value)) : { status: P.status, reason: P.reason };
     };
-    return { status: 'converged', drop_Pa, shimPressure_Pa: p, seatOpening_m: h, flows };
+  };
+  return {
+    table,
+    crackingPressure_Pa,
+    ...(part.cut?.reason === 'falls' && { fallsFrom_Pa: part.cut.pressure_Pa }),
+    atFlow: inverted('flow'),
+    atDrop: inverted('drop'),
   };
 }
 
-const passing = ({ flows }: ValvePoint): number => totalFlow(flows);
+interface ValveModel {
+  /** Flow through the whole valve and drop over it, at a mean pressure on the zone and the opening there; NaN where a path fails. */
+  readonly at: (P: number, h: number) => { flow: number; drop: number };
+  readonly point: (P: number, h: number) => ValvePoint;
+}
 
-/** Finds the shim pressure at which `quantity` has the wanted value; where the table ends before, says why. */
-function invert(
-  { table, end }: OpeningTable,
-  state: (p: number) => ValvePoint,
-  quantity: (point: ValvePoint) => number,
-  wanted: number,
-): ValvePoint | FailedValve {
-  const top = table.pressure_Pa.at(-1);
-  if (top === undefined) return endedAt(end);
-  if (wanted === 0) return state(0);
-  const reached = quantity(state(top));
-  if (!(reached >= wanted)) return Number.isNaN(reached) ? noNumber : endedAt(end);
-  const root = bracketedRoot((p) => quantity(state(p)) - wanted, 0, top);
-  return root.status === 'converged' ? state(root.value) : { status: root.status, reason: root.reason };
+function valveModel({ valve, bleed, leakage, poppet, fluid, coefficients }: ValveSetting): ValveModel {
+  const path = stackPath(valve, fluid, coefficients);
+  const flowsOf = (stack: StackFlow, drop_Pa: number): PathFlows => {
+    const through = (beside: Restriction) => valueOrNaN(beside.flow(drop_Pa));
+    return {
+      ports_m3_s: stack.curtain_m3_s + stack.notches_m3_s,
+      bleed_m3_s: through(bleed),
+      leakage_m3_s: through(leakage),
+      ...(poppet && { poppet_m3_s: through(poppet) }),
+    };
+  };
+  return {
+    at: (P, h) => {
+      const stack = path.at(P, h);
+      const drop = dropOver(stack);
+      return { flow: totalFlow(flowsOf(stack, drop)), drop };
+    },
+    point: (P, h) => {
+      const stack = path.at(P, h);
+      const drop_Pa = dropOver(stack);
+      const flows = flowsOf(stack, drop_Pa);
+      const throats = [
+        ...path.throats(stack, h),
+        ...throatOf('bleed', bleed, flows.bleed_m3_s),
+        ...throatOf('poppet', poppet, flows.poppet_m3_s),
+      ];
+      return { status: 'converged', drop_Pa, shimPressure_Pa: P, seatOpening_m: h, flows, throats };
+    },
+  };
+}
+
+const dropOver = ({ shimDrop_Pa, portDrop_Pa }: StackFlow): number => shimDrop_Pa + portDrop_Pa;
+
+/** The samples of a valve end before its table. */
+function cutAt({ reason, pressure_Pa }: NonNullable<RisingPart['cut']>): FailedValve {
+  if (reason === 'no-number') return { status: 'not-converged', reason: 'a path of the valve did not solve' };
+  const where = `${pressure_Pa.toPrecision(4)} Pa on the shims`;
+  return { status: 'beyond-table', reason: `above ${where} the valve would have several states at one speed` };
 }
 
 /** A table that reached its own flow can still be asked for more than that. */
@@ -142,5 +162,3 @@ const endedAt = ({ status, reason }: OpeningTable['end']): FailedValve =>
   status === 'reached'
     ? { status: 'beyond-table', reason: 'the stack table was not built this far' }
     : { status, reason };
-
-const noNumber: FailedValve = { status: 'not-converged', reason: 'a port or bleed loss did not solve' };

@@ -13,6 +13,7 @@ import { closedPath } from '../restriction/closed.ts';
 import type { SpringLoaded } from '../restriction/spring-loaded.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { FailedValve, Valve, ValvePoint } from './explicit-valve.ts';
+import { throatOf } from './throats.ts';
 
 export interface ParallelPaths {
   readonly check: SpringLoaded;
@@ -29,7 +30,10 @@ export function parallelPaths({ check, bleed = closedPath }: ParallelPaths): Val
   const atDrop = (drop_Pa: number): ValvePoint | FailedValve => {
     const flow = check.flow(drop_Pa);
     const lift = flow.status === 'converged' ? check.lift(flow.value) : flow;
-    return pointOf(drop_Pa, { flow, lift, bleed: bleed.flow(drop_Pa) });
+    const point = pointOf(drop_Pa, { flow, lift, bleed: bleed.flow(drop_Pa) });
+    if (point.status !== 'converged') return point;
+    const { check_m3_s, bleed_m3_s } = point.flows;
+    return { ...point, throats: [...throatOf('check', check, check_m3_s), ...throatOf('bleed', bleed, bleed_m3_s)] };
   };
   const atFlow = (Q: number): ValvePoint | FailedValve => {
     if (Q === 0) return atDrop(0);

@@ -1,13 +1,17 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { closedPath } from '../../../../src/solver/restriction/closed.ts';
 import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coefficients.ts';
 import { drilledHole } from '../../../../src/solver/restriction/drilled-hole.ts';
+import { poppet } from '../../../../src/solver/restriction/poppet.ts';
 import {
   tableReaching,
   type ValvePoint,
   type ValveSetting,
   valveOn,
 } from '../../../../src/solver/valve/explicit-valve.ts';
+import { stackPath } from '../../../../src/solver/valve/stack-path.ts';
+import type { LiftSolver } from '../../../../src/solver/valve/stack-samples.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
@@ -24,6 +28,9 @@ const SETTING: ValveSetting = {
 };
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
 
+/** Mean pressure on the zone per square of the flow by half the momentum of the port jets, k rho / (A_p A_z) [Pa s2/m6]. */
+const JETS = (0.5 * 844) / (88e-6 * Math.PI * (13.8e-3 ** 2 - 8.25e-3 ** 2));
+
 const build = (setting: Partial<ValveSetting> = {}, stack: Partial<LinearStack> = {}, largestFlow = 1e-3) => {
   const changed = { ...SETTING, ...setting };
   const solveLift = linearStack({ ...STACK, ...stack });
@@ -37,14 +44,14 @@ const solvedAt = (flow: number, ...rest: Parameters<typeof build>): ValvePoint =
 };
 
 describe('a valve on the table of its stack', () => {
-  it('agrees with a calculation done by hand at 0.4 MPa across the shims', () => {
+  it('agrees with a calculation done by hand at 0.4 MPa on the shims', () => {
     // Source: own arithmetic with the printed formulas (docs/theory-dampers.md, worked point): opening 0.15 mm.
-    const point = solvedAt(2.548868410331577e-4 + 4.8534957006212225e-5);
+    const point = solvedAt(2.546046767651983e-4 + 4.848368722632135e-5);
     expect(point.shimPressure_Pa).toBeCloseTo(4e5, -1);
     expect(point.seatOpening_m).toBeCloseTo(0.15e-3, 8);
-    expect(point.drop_Pa / 406544.3546419241).toBeCloseTo(1, 5);
-    expect(point.flows.ports_m3_s / 2.548868410331577e-4).toBeCloseTo(1, 5);
-    expect(point.flows.bleed_m3_s / 4.8534957006212225e-5).toBeCloseTo(1, 5);
+    expect(point.drop_Pa / 405722.50037567026).toBeCloseTo(1, 5);
+    expect(point.flows.ports_m3_s / 2.546046767651983e-4).toBeCloseTo(1, 5);
+    expect(point.flows.bleed_m3_s / 4.848368722632135e-5).toBeCloseTo(1, 5);
   });
 
   it('sends everything through the bleed until the stack cracks', () => {
@@ -77,7 +84,7 @@ describe('a valve on the table of its stack', () => {
     const slot = drilledHole(slots, fluid, DEFAULT_COEFFICIENTS).drop(Q) as { value: number };
     const ports = drilledHole(valve.ports, fluid, DEFAULT_COEFFICIENTS).drop(Q) as { value: number };
     expect(point.seatOpening_m).toBe(0);
-    expect(point.shimPressure_Pa / slot.value).toBeCloseTo(1, 9);
+    expect((point.shimPressure_Pa - JETS * Q * Q) / slot.value).toBeCloseTo(1, 9);
     expect(point.drop_Pa / (slot.value + ports.value)).toBeCloseTo(1, 9);
     expect(point.flows.ports_m3_s / Q).toBeCloseTo(1, 9);
   });
@@ -85,10 +92,11 @@ describe('a valve on the table of its stack', () => {
   it('adds what its notches pass at the pressure across the shims to what passes under them', () => {
     const notches = { count: 2, width_m: 2e-3 };
     const slots = { count: 2, area_m2: 0.3e-6, hydraulicDiameter_m: 1.2e-6 / 4.3e-3, length_m: 0.4e-3 };
-    // Source: own arithmetic, the worked point above: 2.548868e-4 m3/s pass under the shims at 0.4 MPa across them.
+    // Source: own arithmetic, the worked point without jets of ports: 2.548868e-4 m3/s pass under the shims at 0.4 MPa across them.
     const through = drilledHole(slots, fluid, DEFAULT_COEFFICIENTS).flow(4e5) as { value: number };
     const wanted = 2.548868410331577e-4 + through.value;
-    const point = solvedAt(wanted, { valve: { ...valve, notches }, bleed: closedPath });
+    const coefficients = { ...DEFAULT_COEFFICIENTS, portMomentum: 0 };
+    const point = solvedAt(wanted, { valve: { ...valve, notches }, bleed: closedPath, coefficients });
     expect(point.shimPressure_Pa / 4e5).toBeCloseTo(1, 4);
     expect(point.seatOpening_m).toBeCloseTo(0.15e-3, 8);
   });
@@ -155,5 +163,98 @@ describe('a valve on the table of its stack', () => {
       (stack) => solvedAt(1e-5, { ...common, valve: { ...valve, stack } }).drop_Pa,
     );
     expect(short).toBeLessThan(long);
+  });
+
+  it('cracks at twice the drop when its ports open half of the circumference', () => {
+    // Source: own arithmetic. The stack leaves its seat at a mean of 0.1 MPa on the zone.
+    const ports = { ...valve.ports, coveredFraction: 0.5 };
+    const half = build({ valve: { ...valve, ports }, bleed: closedPath });
+    expect(half.crackingPressure_Pa).toBeCloseTo(1e5, 0);
+    expect(half.atDrop(1.99e5)).toMatchObject({ seatOpening_m: 0, flows: { ports_m3_s: 0 } });
+    const open = half.atDrop(2.2e5) as ValvePoint;
+    expect(open.seatOpening_m).toBeGreaterThan(0);
+    // Half of what is left across the shims, and the jets of the little that flows: the opening law gives it back.
+    expect(open.shimPressure_Pa / 1.1e5).toBeCloseTo(1, 2);
+    expect(open.seatOpening_m).toBeCloseTo(0.5e-9 * (open.shimPressure_Pa - 1e5), 12);
+  });
+
+  it('is the same valve with its ports open all round', () => {
+    const round = { ...valve, ports: { ...valve.ports, coveredFraction: 1 } };
+    for (const flow of [1e-5, 1e-4, 9e-4]) expect(build({ valve: round }).atFlow(flow)).toEqual(build().atFlow(flow));
+  });
+
+  it('opens a little further for the jets of its ports', () => {
+    const [none, half, all] = [0, 0.5, 1].map((portMomentum) =>
+      solvedAt(1e-3, { bleed: closedPath, coefficients: { ...DEFAULT_COEFFICIENTS, portMomentum } }),
+    );
+    expect(half.drop_Pa).toBeLessThan(none.drop_Pa);
+    expect(all.drop_Pa).toBeLessThan(half.drop_Pa);
+    expect(none.drop_Pa / all.drop_Pa).toBeLessThan(1.05);
+  });
+
+  it('lets a poppet beside it pass oil at the same drop', () => {
+    const cone = { seatDiameter_m: 6e-3, coneAngle_rad: Math.PI / 2, rate_N_m: 20e3, preload_N: 10, travel_m: 1e-3 };
+    const relief = poppet(cone, fluid, DEFAULT_COEFFICIENTS);
+    const point = solvedAt(8e-4, { poppet: relief });
+    const { ports_m3_s, bleed_m3_s, poppet_m3_s = 0 } = point.flows;
+    expect(poppet_m3_s / (relief.flow(point.drop_Pa) as { value: number }).value).toBeCloseTo(1, 9);
+    expect(poppet_m3_s).toBeGreaterThan(1e-5);
+    expect((ports_m3_s + bleed_m3_s + poppet_m3_s) / 8e-4).toBeCloseTo(1, 9);
+    expect(point.drop_Pa).toBeLessThan(solvedAt(8e-4).drop_Pa);
+    expect(solvedAt(8e-4).flows).not.toHaveProperty('poppet_m3_s');
+  });
+
+  it('gives at every flow what a search over its whole table gives', () => {
+    const share = fc.double({ min: 0.1, max: 1, noNaN: true });
+    const flow = fc.double({ min: Math.log(1e-8), max: Math.log(1e-3), noNaN: true }).map(Math.exp);
+    const law = fc.record({
+      compliance_m_Pa: fc.constantFrom(1e-11, 0.5e-9, 1e-7),
+      crackingPressure_Pa: fc.constantFrom(0, 3e4, 1e6),
+    });
+    fc.assert(
+      fc.property(share, flow, law, fc.nat(2), (coveredFraction, Q, stack, count) => {
+        const notches = count > 0 ? { notches: { count, width_m: 1e-3 } } : {};
+        const changed = { ...SETTING, valve: { ...valve, ...notches, ports: { ...valve.ports, coveredFraction } } };
+        const table = tableReaching(linearStack(stack), [changed], 'small-deflection', 1e-3);
+        const on = valveOn(table, changed);
+        const point = on.atFlow(Q);
+        if (point.status !== 'converged') return expect(table.end.status).not.toBe('reached');
+        // The same equations by plain bisection of the mean pressure on the zone.
+        const path = stackPath(changed.valve, fluid, DEFAULT_COEFFICIENTS);
+        let [low, high] = [0, table.table.pressure_Pa.at(-1) ?? 0];
+        for (let step = 0; step < 100; step++) {
+          const P = (low + high) / 2;
+          const { curtain_m3_s, notches_m3_s, shimDrop_Pa, portDrop_Pa } = path.at(P, table.opening(P));
+          const beside = bleed.flow(shimDrop_Pa + portDrop_Pa) as { value: number };
+          if (curtain_m3_s + notches_m3_s + beside.value < Q) low = P;
+          else high = P;
+        }
+        expect(Math.abs(point.shimPressure_Pa / high - 1)).toBeLessThan(1e-9);
+        const back = on.atDrop(point.drop_Pa) as ValvePoint;
+        expect(Math.abs(back.shimPressure_Pa / high - 1)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  it('ends where a stack closes under more pressure, and says that it would have several states', () => {
+    const closing: LiftSolver = (input, pressures) => {
+      const { theory, points } = linearStack(STACK)(input, pressures);
+      return {
+        theory,
+        points: points.map((p) =>
+          p.status === 'converged' && p.pressure_Pa > 5e5 ? { ...p, seatOpening_m: 1e-5 } : p,
+        ),
+      };
+    };
+    const on = valveOn(tableReaching(closing, [SETTING], 'small-deflection', 1e-2), SETTING);
+    expect(on.fallsFrom_Pa).toBeGreaterThan(3e5);
+    expect(on.fallsFrom_Pa).toBeLessThan(1e6);
+    expect(on.atFlow(1e-4)).toMatchObject({ status: 'converged' });
+    expect(on.atFlow(5e-3)).toMatchObject({
+      status: 'beyond-table',
+      reason: expect.stringContaining('several states'),
+    });
+    expect(on.atDrop(2e6)).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('several states') });
+    expect(build()).not.toHaveProperty('fallsFrom_Pa');
   });
 });

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { inverseCurve } from '../../../../src/solver/valve/inverse-curve.ts';
+
+const value = (solved: { status: string }) => (solved as unknown as { value: number }).value;
+
+describe('inverseCurve', () => {
+  const x = [0, 1, 2, 4, 8];
+
+  it('finds where a curve has a value, to rounding, between and on the samples', () => {
+    const cube = (at: number) => at ** 3;
+    const inverse = inverseCurve(x, x.map(cube), cube);
+    for (const at of [1e-6, 0.3, 1, 1.7, 3.99, 8]) {
+      expect(Math.abs(value(inverse(at ** 3)) / at - 1)).toBeLessThan(1e-12);
+    }
+  });
+
+  it('needs a few values of a smooth curve only', () => {
+    let asked = 0;
+    const smooth = (at: number) => {
+      asked++;
+      return at + 0.1 * at * at;
+    };
+    const inverse = inverseCurve(x, x.map(smooth), smooth);
+    asked = 0;
+    inverse(3);
+    expect(asked).toBeLessThan(6);
+  });
+
+  it('finds its way on a curve with a corner and a steep flank', () => {
+    const corner = (at: number) => (at < 3 ? 1e-3 * at : 3e-3 + (at - 3) * 1e3);
+    const inverse = inverseCurve(x, x.map(corner), corner);
+    for (const at of [2.5, 2.9999, 3.0001, 3.5, 7]) {
+      expect(Math.abs(value(inverse(corner(at))) / at - 1)).toBeLessThan(1e-9);
+    }
+  });
+
+  it('stays at rest at 0 and begins where the curve leaves 0', () => {
+    const late = (at: number) => Math.max(0, at - 2);
+    const inverse = inverseCurve(x, x.map(late), late);
+    expect(value(inverse(0))).toBe(0);
+    expect(value(inverse(1e-9))).toBeCloseTo(2, 8);
+    expect(value(inverse(1))).toBeCloseTo(3, 12);
+  });
+
+  it('says when the curve is no number between its samples', () => {
+    const holed = (at: number) => (at > 2 && at < 4 ? Number.NaN : at);
+    expect(inverseCurve(x, x.map(holed), holed)(3)).toMatchObject({ status: 'not-converged' });
+  });
+});
