@@ -16,7 +16,7 @@ export const CASE_KINDS = ['exact', 'printed', 'curve', 'own', 'regression'] as 
 
 const caseSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),
-  field: z.enum(['plate', 'stack', 'fluid', 'gas', 'hydraulics']),
+  field: z.enum(['plate', 'stack', 'fluid', 'gas', 'hydraulics', 'cycle']),
   title: z.string().min(1),
   kind: z.enum(CASE_KINDS),
   evaluator: z.string().min(1),

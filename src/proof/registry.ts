@@ -2,6 +2,7 @@
 import { InputError } from '../units/fault.ts';
 import type { Evaluation, Evaluator } from './evaluator.ts';
 import { annulusClosedForm } from './evaluators/annulus.ts';
+import { chamberStiffness, cycleEnergy, maxwellLag, peakSpeedRows } from './evaluators/cycle.ts';
 import { bulkModulusRows, densityRows, viscosityIndexRows, viscosityTemperature } from './evaluators/fluid.ts';
 import { airGapForce, gasCompression } from './evaluators/gas.ts';
 import {
@@ -12,6 +13,7 @@ import {
   passageFriction,
   sharpHole,
 } from './evaluators/hydraulics.ts';
+import { cavitatingOrifice, checkPlateCase, jetForce, poppetCase } from './evaluators/self-opening.ts';
 import { largeDeflectionPlate, smallDeflectionPlate } from './evaluators/single-plate.ts';
 import { stackLift } from './evaluators/stack.ts';
 import { stackCoefficients } from './evaluators/stack-coefficients.ts';
@@ -37,6 +39,14 @@ export const EVALUATORS: Readonly<Record<string, Evaluator>> = {
   'passage-friction': passageFriction,
   'disc-gap': discGap,
   'annular-gap': annularGapRows,
+  'check-plate': checkPlateCase,
+  poppet: poppetCase,
+  'jet-force': jetForce,
+  'cavitating-orifice': cavitatingOrifice,
+  'cycle-energy': cycleEnergy,
+  'maxwell-lag': maxwellLag,
+  'chamber-stiffness': chamberStiffness,
+  'peak-speed': peakSpeedRows,
 };
 
 /**

@@ -25,9 +25,9 @@ function evaluationOf(folder: string): Evaluation {
 }
 
 describe('reference cases', () => {
-  it('cover plates, stacks, oil, gas and hydraulics', () => {
+  it('cover plates, stacks, oil, gas, hydraulics and cycles', () => {
     expect(new Set(cases.map((stored) => stored.case.field))).toEqual(
-      new Set(['plate', 'stack', 'fluid', 'gas', 'hydraulics']),
+      new Set(['plate', 'stack', 'fluid', 'gas', 'hydraulics', 'cycle']),
     );
   });
 

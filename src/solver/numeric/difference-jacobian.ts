@@ -1,6 +1,6 @@
 /**
- * Jacobian of f(t, y) by forward differences: df_i/dy_j = (f_i(y + d e_j) - f_i(y)) / d, with d half the digits of y_j, or of its
- * tolerance where y_j is smaller.
+ * Jacobian of f(t, y) by forward differences: df_i/dy_j = (f_i(y + d e_j) - f_i(y)) / d, with d half the digits of y_j, or a
+ * thousandth of its tolerance where that is more: what y_j stands for may carry more rounding than y_j itself.
  *
  * symbol  unit  meaning
  * d       of y  step aside
@@ -9,6 +9,7 @@
 import type { Rates } from './radau-step.ts';
 
 const ASIDE = Math.sqrt(Number.EPSILON);
+const TOLERANCE_SHARE = 1e-3;
 
 /**
  * @param y  length n; moved aside and put back
@@ -27,7 +28,7 @@ export function differenceJacobian(
   const moved = new Float64Array(n);
   for (let j = 0; j < n; j++) {
     const at = y[j];
-    y[j] = at + ASIDE * Math.max(Math.abs(at), 1 / w[j]);
+    y[j] = at + Math.max(ASIDE * Math.abs(at), TOLERANCE_SHARE / w[j]);
     const d = y[j] - at;
     rates(t, y, moved);
     y[j] = at;

@@ -204,6 +204,7 @@ class Run {
     return {
       status,
       time: this.#t,
+      state: this.#y,
       states: this.#states,
       steps: this.#steps,
       rejections: this.#rejections,

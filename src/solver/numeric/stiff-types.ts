@@ -33,6 +33,8 @@ export interface StiffResult {
   readonly status: StiffStatus;
   /** How far it came. */
   readonly time: number;
+  /** The state there. */
+  readonly state: Float64Array;
   /** One state for each output time that was reached. */
   readonly states: readonly Float64Array[];
   readonly steps: number;

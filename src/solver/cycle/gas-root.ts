@@ -1,0 +1,50 @@
+/**
+ * The chamber next to the gas: oil content m and gas share its volume at one pressure,
+ *   m s(p) + V0 (p0/p)^(1/n) = V,
+ * solved by Newton's method in ln p. The left side falls and is convex in ln p wherever the oil compresses by a little only, so the steps close in from
+ * below. Friction of a floating piston adds a pressure on the side of the oil, p + p_f tanh(v/v_t): what presses the shaft and the
+ * valves; the oil itself is taken as compressed by p, which differs by p_f/K.
+ * Energy of the gas over that at p0, V0 (its work is polytropic): E = -integral of p dV.
+ * Source: own; polytropic law of fluid/gas.ts.
+ *
+ * symbol     unit   meaning
+ * m, V       m3     content of oil, volume of the chamber
+ * p0, V0, n  Pa,m3  gas at full extension, polytropic exponent [-]
+ * p          Pa     absolute pressure of the gas
+ * s          -      volume of the oil over its content
+ */
+import type { OilState } from './oil-state.ts';
+import type { CycleGas } from './types.ts';
+
+const MAX_ITERATIONS = 40;
+/** Step in ln p after which the next one would be its square. */
+const CLOSE = 1e-8;
+
+/** p; NaN when no pressure fits. */
+export function gasPressure(gas: CycleGas, oil: OilState, m: number, V: number): number {
+  const { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n } = gas;
+  const room = Math.max(V - m * oil.volume(p0), 1e-3 * V0);
+  let p = p0 * (V0 / room) ** n;
+  for (let iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
+    const s = oil.volume(p);
+    const gasPart = V0 * (p0 / p) ** (1 / n);
+    const slope = p * oil.volumeSlope(p) * m - gasPart / n;
+    const step = (V - m * s - gasPart) / slope;
+    p *= Math.exp(Math.max(Math.min(step, 2), -2));
+    if (!(Math.abs(step) > CLOSE)) return Number.isFinite(step) ? p : Number.NaN;
+  }
+  return Number.NaN;
+}
+
+/** Volume of the gas at pressure p. */
+export const gasVolume = (
+  { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n }: CycleGas,
+  p: number,
+): number => V0 * (p0 / p) ** (1 / n);
+
+/** E of the gas at pressure p [J]. */
+export function gasEnergy(gas: CycleGas, p: number): number {
+  const { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n } = gas;
+  if (n === 1) return p0 * V0 * Math.log(p / p0);
+  return (p * gasVolume(gas, p) - p0 * V0) / (n - 1);
+}
