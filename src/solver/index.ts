@@ -1,6 +1,23 @@
 /** The only door to the solver. */
 
 export { InputError, type InputFault } from '../units/fault.ts';
+export { CHECK_LAG } from './cycle/check-lag.ts';
+export { peakSpeed, type SineDrive, type TraceDrive } from './cycle/drive.ts';
+export { type DampingCycleOptions, dampingCycle, dampingCycles } from './cycle/from-damper.ts';
+export {
+  type ChamberExtremes,
+  chamberExtremes,
+  type ForceLoop,
+  forceLoop,
+  type Hysteresis,
+  heatingPower,
+  hysteresisAt,
+  type PeakForces,
+  peakForces,
+  type SpeedForce,
+  warmingPerMinute,
+} from './cycle/read-cycle.ts';
+export type * from './cycle/types.ts';
 export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
 export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
@@ -8,6 +25,7 @@ export { type AeratedOil, airShare, densityAtPressure, effectiveBulkModulus } fr
 export { isoGradeEntry } from './fluid/iso-grades.ts';
 export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
+export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,

@@ -3,6 +3,11 @@
  * integrals over the steps with the weights of the integrator itself, so their balance tells what the integration lost:
  *   work = oil + friction + stop + separator + stored
  * Source: first law; see cycle-network.ts for the parts.
+ *
+ * symbol  unit  meaning
+ * t, h    s     time, step of the integration
+ * x, v    m,m/s stroke from full extension, shaft speed
+ * F_f, F_s N    force of friction, of the hydraulic stop
  */
 import { RADAU_B, STAGES } from '../numeric/radau-coefficients.ts';
 import { integrateStiff } from '../numeric/stiff-integrator.ts';

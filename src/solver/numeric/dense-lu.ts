@@ -1,6 +1,11 @@
 /**
  * LU factors of a small dense matrix with partial pivoting, in place.
  * Source: G. H. Golub & C. F. Van Loan, Matrix Computations, section 3.4 (from memory).
+ *
+ * symbol  unit  meaning
+ * M, n    -     the matrix, its order
+ * P, L, U -     exchanges of rows, lower and upper triangle
+ * b       -     right-hand side; where rows are exchanged, a and b are two of them
  */
 
 /**

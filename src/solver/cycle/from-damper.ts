@@ -1,0 +1,119 @@
+/**
+ * A damper driven over time: its stacks are solved and its static valves tabulated once, as far as the fastest motion asked for needs and
+ * some way beyond, then every motion runs on them. Source: that of damper-model.ts and run-cycle.ts.
+ *
+ * symbol  unit  meaning
+ * v       m/s   shaft speed, positive in compression
+ */
+import { checkDamper } from '../damper/check-damper.ts';
+import { type OpeningTables, stackPlaces, tableOf, valvesOn } from '../damper/damper-valves.ts';
+import type { DamperInput } from '../damper/types.ts';
+import { type AeratedOil, aeratedOil } from '../fluid/bulk-modulus.ts';
+import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
+import { stopIfAsked } from '../stopped.ts';
+import type { SolveHooks, StackInput, Theory } from '../types.ts';
+import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
+import { rememberedLift } from '../valve/remembered-lift.ts';
+import type { LiftSolver } from '../valve/stack-samples.ts';
+import { CHECK_LAG } from './check-lag.ts';
+import { checkOptions } from './check-model.ts';
+import { damperModel } from './damper-model.ts';
+import { driveFor, fastest, type SineDrive, type TraceDrive } from './drive.ts';
+import { runCycle } from './run-cycle.ts';
+import type { CycleModel, CycleOptions, CycleRun, FailedCycle } from './types.ts';
+import { ValveFailed } from './valve-flow.ts';
+
+export interface DampingCycleOptions extends CycleOptions {
+  readonly theory: Theory;
+  /** Replaces single entries of the coefficient table. */
+  readonly coefficients?: Partial<Coefficients>;
+  /** How the oil compresses; of the compressibility table when absent. */
+  readonly oil?: AeratedOil;
+  /** Time in which the refill check follows its drop [s]; of CHECK_LAG when absent. */
+  readonly checkLag_s?: number;
+}
+
+/** Flow beyond that of the fastest steady motion for which stacks are solved: oil that springs back adds to it. */
+const RESERVE = 1.3;
+
+/**
+ * One run of a damper.
+ * @throws InputError for a damper that cannot be (`checkDamper`, `gasAtStroke`), for a motion that cannot be (`driveFor`), for options that
+ *   cannot be (`checkOptions`); SolveStopped when the caller stops the run
+ */
+export function dampingCycle(
+  damper: DamperInput,
+  drive: SineDrive | TraceDrive,
+  options: DampingCycleOptions,
+  hooks: SolveHooks = {},
+): CycleRun | FailedCycle {
+  return dampingCycles(damper, [drive], options, hooks)[0];
+}
+
+/** As `dampingCycle`, for several motions on the same valves; progress counts motions, and stacks before them. */
+export function dampingCycles(
+  damper: DamperInput,
+  drives: readonly (SineDrive | TraceDrive)[],
+  options: DampingCycleOptions,
+  hooks: SolveHooks = {},
+): (CycleRun | FailedCycle)[] {
+  checkOptions(options);
+  const motions = drives.map((drive) => driveFor(drive, damper.travel_m));
+  const speeds = motions.map(fastest).flatMap(({ compression, rebound }) => [compression, 0 - rebound]);
+  checkDamper(damper, speeds);
+  const stages = stackPlaces(damper).length + motions.length;
+  let done = 0;
+  const onStage = () => hooks.onProgress?.(++done, stages);
+  const model = modelFor(damper, speeds, options, hooks, onStage);
+  if ('status' in model) return motions.map(() => model);
+  return motions.map((motion) => {
+    const run = runCycle(model, motion, options, { shouldStop: hooks.shouldStop });
+    onStage();
+    return run;
+  });
+}
+
+function modelFor(
+  damper: DamperInput,
+  speeds_m_s: readonly number[],
+  options: DampingCycleOptions,
+  hooks: SolveHooks,
+  onStage: () => void,
+): CycleModel | FailedCycle {
+  const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
+  const request = {
+    lift: liftSolver(options.theory, hooks),
+    damper,
+    theory: options.theory,
+    speeds_m_s: speeds_m_s.map((v) => RESERVE * v),
+    sets: [coefficients],
+    voids: true,
+  };
+  const tables = Object.fromEntries(
+    stackPlaces(damper).map((place) => {
+      const table = tableOf(place, request);
+      onStage();
+      return [place, table];
+    }),
+  ) as unknown as OpeningTables;
+  try {
+    return damperModel(damper, valvesOn(tables, damper, coefficients), {
+      oil: options.oil ?? aeratedOil(),
+      airReleasePressure_Pa: coefficients.airReleasePressure_Pa,
+      checkLag_s: options.checkLag_s ?? CHECK_LAG.value,
+    });
+  } catch (error) {
+    if (error instanceof ValveFailed) return { status: 'valve', reason: error.message };
+    throw error;
+  }
+}
+
+function liftSolver(theory: Theory, hooks: SolveHooks): LiftSolver {
+  const stacks = new Map<StackInput, FollowedStack>();
+  return rememberedLift((stack, pressures_Pa) => {
+    stopIfAsked(hooks);
+    const followed = stacks.get(stack) ?? followStack(stack, theory);
+    stacks.set(stack, followed);
+    return { theory, points: pressures_Pa.map(followed.at) };
+  });
+}
