@@ -27,11 +27,13 @@ export function checkPlate(
   coefficients: Coefficients,
 ): SpringLoaded {
   const { coveredFraction = 1 } = ports;
+  const { innerRadius_m, outerRadius_m } = seat;
   const liftingArea_m2 = coveredFraction * plateArea(seat);
   return springLoaded({
     largestLift_m: travel_m,
     holdingPressure: (x) => (F_0 + k * x) / liftingArea_m2,
-    opening: (x) => curtain({ ...seat, gap_m: x, coveredFraction }, fluid, coefficients.jetDischarge),
+    opening: (x) =>
+      curtain({ innerRadius_m, outerRadius_m, gap_m: x, coveredFraction }, fluid, coefficients.jetDischarge),
     before: drilledHole(ports, fluid, coefficients),
   });
 }

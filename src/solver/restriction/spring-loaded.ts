@@ -21,6 +21,11 @@ export interface SpringLoaded extends Restriction {
   readonly openingDrop_Pa: number;
   /** Lift at a flow >= 0 [m]; 0 at rest, whatever the drop. */
   readonly lift: (flow_m3_s: number) => Solved;
+  /** Lift at its stop [m], and flow and drop that hold it at a lift up to there [m3/s, Pa]; NaN where a part does not solve. */
+  readonly largestLift_m: number;
+  readonly atLift: (lift_m: number) => { readonly flow: number; readonly drop: number };
+  /** Area of its narrowest jet at a lift above 0 [m2]. */
+  readonly throatAtLift_m2: (lift_m: number) => number;
 }
 
 export interface SpringLoadedLaw {
@@ -39,9 +44,12 @@ export function springLoaded({ largestLift_m: X, holdingPressure, opening, befor
   const atStop = before ? series(before, fullyOpen) : fullyOpen;
   const dropBefore = (Q: number) => (before ? valueOrNaN(before.drop(Q)) : 0);
   const flowAt = (x: number) => (x > 0 ? valueOrNaN(opening(x).flow(holdingPressure(x))) : 0);
-  const dropAt = (x: number) => holdingPressure(x) + dropBefore(flowAt(x));
+  const atLift = (x: number) => {
+    const flow = flowAt(x);
+    return { flow, drop: holdingPressure(x) + dropBefore(flow) };
+  };
   const openingDrop_Pa = holdingPressure(0);
-  const stop = { flow: flowAt(X), drop: dropAt(X) };
+  const stop = atLift(X);
   const between = (excess: (x: number) => number) => bracketedRoot(excess, 0, X);
   const lift = (Q: number): Solved => {
     if (Q === 0) return exact(0);
@@ -51,7 +59,7 @@ export function springLoaded({ largestLift_m: X, holdingPressure, opening, befor
     if (dp <= openingDrop_Pa) return exact(0);
     if (dp >= stop.drop) return atStop.flow(dp);
     return mapSolved(
-      between((x) => dropAt(x) - dp),
+      between((x) => atLift(x).drop - dp),
       flowAt,
     );
   };
@@ -60,9 +68,10 @@ export function springLoaded({ largestLift_m: X, holdingPressure, opening, befor
     if (Q >= stop.flow) return atStop.drop(Q);
     return mapSolved(lift(Q), (x) => holdingPressure(x) + dropBefore(Q));
   };
-  const throat_m2 = (Q: number): number => {
-    const narrow = opening(valueOrNaN(lift(Q)));
-    return (before ? series(before, narrow) : narrow).throat_m2?.(Q) ?? Number.POSITIVE_INFINITY;
+  const throatAtLift_m2 = (x: number): number => {
+    const narrow = opening(x);
+    return (before ? series(before, narrow) : narrow).throat_m2?.(0) ?? Number.POSITIVE_INFINITY;
   };
-  return { openingDrop_Pa, lift, flow, drop, throat_m2 };
+  const throat_m2 = (Q: number): number => throatAtLift_m2(valueOrNaN(lift(Q)));
+  return { openingDrop_Pa, lift, largestLift_m: X, atLift, throatAtLift_m2, flow, drop, throat_m2 };
 }

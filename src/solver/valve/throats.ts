@@ -25,7 +25,11 @@ export interface Throat {
 }
 
 /** That of a path with the chamber right before it; none where nothing flows or no jet forms. */
-export function throatOf(path: ThroatName, restriction: Restriction | undefined, flow_m3_s = 0): readonly Throat[] {
+export function throatOf(
+  path: ThroatName,
+  restriction: Pick<Restriction, 'throat_m2'> | undefined,
+  flow_m3_s = 0,
+): readonly Throat[] {
   if (!restriction?.throat_m2 || flow_m3_s === 0) return [];
   return [{ path, area_m2: restriction.throat_m2(flow_m3_s), flow_m3_s, dropBefore_Pa: 0 }];
 }

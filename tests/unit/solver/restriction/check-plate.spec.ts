@@ -99,6 +99,20 @@ describe('a check plate', () => {
     expectLawsBeyondOpening(plates);
   });
 
+  it('names flow, drop and narrowest jet of every lift', () => {
+    const plate = check();
+    for (const lift of [0.1e-3, 0.4e-3, plate.largestLift_m]) {
+      const { flow, drop } = plate.atLift(lift);
+      expect(relative(value(plate.lift(flow)), lift)).toBeLessThan(1e-9);
+      expect(relative(value(plate.drop(flow)), drop)).toBeLessThan(1e-9);
+      // Source: own arithmetic, a cylinder of 16 mm diameter; the ports have 60 mm2.
+      expect(relative(plate.throatAtLift_m2(lift), Math.PI * 16e-3 * lift)).toBeLessThan(1e-12);
+      expect(relative(plate.throat_m2?.(flow) ?? 0, Math.PI * 16e-3 * lift)).toBeLessThan(1e-9);
+    }
+    expect(check({ travel_m: 2e-3 }).throatAtLift_m2(2e-3)).toBeCloseTo(60e-6, 12);
+    expect(plate.atLift(0)).toEqual({ flow: 0, drop: plate.openingDrop_Pa });
+  });
+
   it('says so when its ports give no number', () => {
     const ports = { ...CHECK.ports, area_m2: Number.NaN };
     expect(check({ ports }).drop(1e-4)).toMatchObject({ status: 'not-converged' });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cavitates } from '../../../../src/solver/restriction/cavitation.ts';
 import { checkPlate } from '../../../../src/solver/restriction/check-plate.ts';
 import { closedPath } from '../../../../src/solver/restriction/closed.ts';
 import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coefficients.ts';
@@ -102,6 +103,18 @@ describe('cavitatingPaths', () => {
   it('counts the pressure that is left before a place that stands behind another', () => {
     const [shims] = cavitatingPaths(one(9e-5, 4e5), 1e6, 860);
     expect(relative(shims.chokedFlow_m3_s, 5.97979e-5 * Math.sqrt(0.6))).toBeLessThan(1e-5);
+  });
+
+  it('judges a bleed as its coefficient does: cavitating where 0.62 sqrt(K) is less', () => {
+    for (const flow of [2e-5, 1e-4, 4e-4, 1e-3]) {
+      const point = pointAt(flow);
+      const Cd = point.flows.bleed_m3_s / (Math.PI * 0.64e-6 * Math.sqrt((2 * point.drop_Pa) / RHO));
+      for (const factor of [1.001, 1.2, 1.5, 1.6, 1.7, 2, 5]) {
+        const upstream_Pa = point.drop_Pa * factor;
+        const expected = cavitates(Cd, upstream_Pa, upstream_Pa - point.drop_Pa);
+        expect(names(point, upstream_Pa).includes('bleed')).toBe(expected);
+      }
+    }
   });
 
   it('finds nothing under a high pressure, and ports and shims under a low one', () => {
