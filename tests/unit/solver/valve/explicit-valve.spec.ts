@@ -212,9 +212,12 @@ describe('a valve on the table of its stack', () => {
       crackingPressure_Pa: fc.constantFrom(0, 3e4, 1e6),
     });
     fc.assert(
-      fc.property(share, flow, law, fc.nat(2), (coveredFraction, Q, stack, count) => {
+      fc.property(share, flow, law, fc.nat(2), fc.boolean(), (coveredFraction, Q, stack, count, relieved) => {
+        const cone = { seatDiameter_m: 5e-3, coneAngle_rad: 1.2, rate_N_m: 30e3, preload_N: 8, travel_m: 1e-3 };
+        const poppets = relieved ? { poppet: poppet(cone, fluid, DEFAULT_COEFFICIENTS) } : {};
         const notches = count > 0 ? { notches: { count, width_m: 1e-3 } } : {};
-        const changed = { ...SETTING, valve: { ...valve, ...notches, ports: { ...valve.ports, coveredFraction } } };
+        const ports = { ...valve.ports, coveredFraction };
+        const changed: ValveSetting = { ...SETTING, ...poppets, valve: { ...valve, ...notches, ports } };
         const table = tableReaching(linearStack(stack), [changed], 'small-deflection', 1e-3);
         const on = valveOn(table, changed);
         const point = on.atFlow(Q);
@@ -225,8 +228,9 @@ describe('a valve on the table of its stack', () => {
         for (let step = 0; step < 100; step++) {
           const P = (low + high) / 2;
           const { curtain_m3_s, notches_m3_s, shimDrop_Pa, portDrop_Pa } = path.at(P, table.opening(P));
-          const beside = bleed.flow(shimDrop_Pa + portDrop_Pa) as { value: number };
-          if (curtain_m3_s + notches_m3_s + beside.value < Q) low = P;
+          const beside = [changed.bleed, changed.poppet].map((other) => other?.flow(shimDrop_Pa + portDrop_Pa));
+          const beside_m3_s = beside.reduce((sum, solved) => sum + ((solved as { value: number })?.value ?? 0), 0);
+          if (curtain_m3_s + notches_m3_s + beside_m3_s < Q) low = P;
           else high = P;
         }
         expect(Math.abs(point.shimPressure_Pa / high - 1)).toBeLessThan(1e-9);
