@@ -1,0 +1,1 @@
+export const plural = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
