@@ -52,7 +52,11 @@ export function airReleaseOf({ asked, point }: AskedPoint): string[] {
   return [`${whereOf(asked)}: ${effect}; ${needed} bar gauge of gas would prevent it`];
 }
 
-export const cavitationOf = ({ asked, point }: AskedPoint): string[] =>
-  point.status === 'converged' && point.bleedCavitates
-    ? [`${whereOf(asked)}: the bleed cavitates and passes less than is counted`]
-    : [];
+/** Which paths cavitate: the force there is higher than is counted. */
+export function cavitationOf({ asked, point }: AskedPoint): string[] {
+  if (point.status !== 'converged') return [];
+  const named = (where: string, paths: ForcePoint['cavitating'] = []) => paths.map(({ path }) => `the ${where}${path}`);
+  const all = [...named('', point.cavitating), ...named('base ', point.base?.cavitating)];
+  if (all.length === 0) return [];
+  return [`${whereOf(asked)}: cavitation at ${all.join(', ')}: less passes there than is counted`];
+}

@@ -15,15 +15,14 @@
  * p_atm            Pa    atmospheric pressure
  */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
-import { cavitates } from '../restriction/cavitation.ts';
-import { needleArea } from '../restriction/needle.ts';
-import type { FailedValve, ValvePoint } from '../valve/explicit-valve.ts';
+import type { FailedValve } from '../valve/explicit-valve.ts';
+import { cavitatingPaths } from '../valve/throats.ts';
 import { frictionForce } from './friction.ts';
 import { hydraulicStopForce } from './hydraulic-stop.ts';
 import { type ChamberName, type DamperValves, draggedArea, networkOf } from './layouts.ts';
 import { type ChamberState, type Network, networkState } from './network.ts';
 import { gasArea, pistonAreas } from './piston-areas.ts';
-import type { DamperInput, FailedForce, ForcePoint } from './types.ts';
+import type { BasePoint, DamperInput, FailedForce, ForcePoint } from './types.ts';
 
 /** State of a damper at one shaft speed [m/s], or why a valve has none there. */
 export function damperPoint(
@@ -40,7 +39,7 @@ export function damperPoint(
   const gasPressureNeeded_Pa = airReleasePressure_Pa + state.deepest_Pa + gas.absolutePressure_Pa - p_s;
   return {
     ...forcePoint(damper, v, { p_s, p_c: compression?.pressure_Pa ?? p_s, rebound }),
-    ...(compression && { base: basePoint(compression) }),
+    ...(compression && { base: basePoint(damper, compression, p_s) }),
     airRelease: gas.absolutePressure_Pa < gasPressureNeeded_Pa,
     ...voidsIn({ compression, rebound }),
     gasPressureNeeded_Pa,
@@ -73,6 +72,7 @@ function forcePoint(
   const frictionForce_N = frictionForce(damper.friction, v) + (p_s - p_gas) * A_g;
   const stopForce_N = hydraulicStopForce(damper, v);
   const { shimPressure_Pa, seatOpening_m, flows } = rebound.valve;
+  const cavitating = cavitatingPaths(rebound.valve, Math.max(p_c, p_r), damper.fluid.density_kg_m3);
   const leakage_m3_s = flows.leakage_m3_s + draggedArea(damper) * Math.abs(v);
   return {
     status: 'converged',
@@ -89,22 +89,15 @@ function forcePoint(
     shimPressure_Pa,
     seatOpening_m,
     flows: { ...flows, leakage_m3_s },
-    ...(flows.bleed_m3_s > 0 && { bleedCavitates: bleedCavitates(damper, rebound.valve, Math.max(p_c, p_r)) }),
+    ...(flows.bleed_m3_s > 0 && { bleedCavitates: cavitating.some(({ path }) => path === 'bleed') }),
+    ...(cavitating.length > 0 && { cavitating }),
   };
 }
 
-function basePoint({ valve }: ChamberState): NonNullable<ForcePoint['base']> {
+function basePoint({ fluid }: DamperInput, { valve, pressure_Pa }: ChamberState, p_s: number): BasePoint {
   const { drop_Pa, shimPressure_Pa, seatOpening_m, flows } = valve;
-  return { drop_Pa, shimPressure_Pa, seatOpening_m, flows };
-}
-
-/** By the coefficient that its flow has on its narrowest area: that of the needle, or of the holes. */
-function bleedCavitates({ bleed, fluid }: DamperInput, { drop_Pa, flows }: ValvePoint, upstream_Pa: number): boolean {
-  const { count, diameter_m, needle } = bleed;
-  const holes_m2 = (count * Math.PI * diameter_m ** 2) / 4;
-  const area_m2 = needle ? needleArea({ holeDiameter_m: diameter_m, ...needle }) : holes_m2;
-  const Cd = flows.bleed_m3_s / (area_m2 * Math.sqrt((2 * drop_Pa) / fluid.density_kg_m3));
-  return cavitates(Cd, upstream_Pa, upstream_Pa - drop_Pa);
+  const cavitating = cavitatingPaths(valve, Math.max(pressure_Pa, p_s), fluid.density_kg_m3);
+  return { drop_Pa, shimPressure_Pa, seatOpening_m, flows, ...(cavitating.length > 0 && { cavitating }) };
 }
 
 /** As `damperPoint`, at every speed. */

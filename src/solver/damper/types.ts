@@ -1,6 +1,7 @@
 /** Plain SI records of the force curve of a whole damper. Shaft speed and force are positive in compression. */
 import type { CoefficientName } from '../restriction/coefficients.ts';
 import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, Theory } from '../types.ts';
+import type { CavitatingPath } from '../valve/throats.ts';
 
 export type * from './damper-input.ts';
 
@@ -80,6 +81,8 @@ export interface ForcePoint {
   readonly gasPressureNeeded_Pa: number;
   /** The bleed cavitates: less passes than is counted, and the force is higher. Absent where nothing flows through it. */
   readonly bleedCavitates?: boolean;
+  /** Paths through the piston that cavitate: less passes there than is counted, and the force is higher. Absent where none does. */
+  readonly cavitating?: readonly CavitatingPath[];
   /** Absent when the strength of no shim is known. */
   readonly life?: PointLife;
   /** Present when asked for. */
@@ -95,6 +98,8 @@ export interface BasePoint {
   /** Opening of the stack, in rebound of the check [m]. */
   readonly seatOpening_m: number;
   readonly flows: PathFlows;
+  /** Paths that cavitate; absent where none does. */
+  readonly cavitating?: readonly CavitatingPath[];
   /** Of its stack. */
   readonly life?: PointLife;
 }

@@ -105,6 +105,24 @@ describe('the layouts', () => {
     expect(into.force_N - curve({ ...MONOTUBE, stroke_m: 55e-3 }, [0.5])[0].force_N).toBeCloseTo(into.stopForce_N, 9);
   });
 
+  it('tells which paths cavitate, at the piston and at the base', () => {
+    // Source: Nurick 1976 (from memory): at most 0.62 A sqrt(2 p1/rho), whatever lies behind.
+    const base = { ...BASE, bleed: { count: 1, diameter_m: 0.5e-3, length_m: 2e-3 } };
+    const [slow, fast] = curve(
+      { ...WITH_RESERVOIR, base, gas: { ...MONOTUBE.gas, absolutePressure_Pa: 1.2e5 } },
+      [1e-3, 0.5],
+    );
+    expect([slow.cavitating, slow.base?.cavitating, slow.bleedCavitates]).toEqual([undefined, undefined, false]);
+    const names = fast.base?.cavitating?.map(({ path }) => path);
+    expect(names).toContain('bleed');
+    for (const { flow_m3_s, chokedFlow_m3_s } of fast.base?.cavitating ?? []) {
+      expect(flow_m3_s).toBeGreaterThan(chokedFlow_m3_s);
+    }
+    const bleed = fast.base?.cavitating?.find(({ path }) => path === 'bleed');
+    const most = 0.62 * area(0.5e-3) * Math.sqrt((2 * fast.compressionPressure_Pa) / 844);
+    expect(relative(bleed?.chokedFlow_m3_s ?? 0, most)).toBeLessThan(1e-9);
+  });
+
   it('has no state where every way is closed: a reason instead of a number', () => {
     const closed: DamperInput = { ...MONOTUBE, bleed: { count: 0, diameter_m: 0, length_m: 0 } };
     const rigid = linearStack({ compliance_m_Pa: 1e-9, crackingPressure_Pa: 1e12 });
