@@ -1,5 +1,5 @@
 /** One live worker as the page sees it: greeted once, asked many times, lost at most once. */
-import { type Endpoint, proxy, wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import { watchLifeline } from './lifeline.ts';
 import {
   isGreeting,
@@ -11,11 +11,7 @@ import {
   type WireRequest,
 } from './protocol.ts';
 import { SolverError } from './solver-error.ts';
-
-/** The part of Worker that the client uses. An `exit` event, where there is one, says that the worker ended by itself. */
-export interface WorkerLike extends Endpoint {
-  terminate(): unknown;
-}
+import { ENDED_ITSELF, type WorkerLike, watchEnd } from './worker-end.ts';
 
 export interface WorkerLink {
   /** Settles when the worker has said that it speaks this protocol. @throws SolverError */
@@ -29,14 +25,10 @@ export interface WorkerLink {
 /** @param onLost called once if the worker fails or goes away by itself */
 export function linkWorker(worker: WorkerLike, lifeline: string, onLost: (reason: SolverError) => void): WorkerLink {
   const api = wrap<SolverApi>(worker);
-  const { promise: ended, end } = endOf(worker, onLost);
-  const gone = (text: string) => end(new SolverError('worker-crashed', text), true);
-  worker.addEventListener('error', (event) => gone(textOf(event) ?? 'The solver’s worker failed.'));
-  worker.addEventListener('messageerror', () => gone('The solver’s worker sent something unreadable.'));
-  worker.addEventListener('exit', () => gone('The solver’s worker ended by itself.'));
+  const { ended, end, gone } = watchEnd(worker, onLost);
   const greet = async () => {
     checkGreeting(await api.hello(lifeline));
-    watchLifeline(lifeline, () => gone('The solver’s worker ended by itself.'));
+    watchLifeline(lifeline, () => gone(ENDED_ITSELF));
   };
   return {
     greeted: Promise.race([greet().catch(failGreeting), ended]),
@@ -47,24 +39,6 @@ export function linkWorker(worker: WorkerLike, lifeline: string, onLost: (reason
     },
     close: () => end(new SolverError('closed', 'The solver’s worker was closed.'), false),
   };
-}
-
-/** The one promise that rejects when the worker is no more, whoever ended it. */
-function endOf(worker: WorkerLike, onLost: (reason: SolverError) => void) {
-  let reject: (reason: SolverError) => void = () => {};
-  const promise = new Promise<never>((_, refuse) => {
-    reject = refuse;
-  });
-  promise.catch(() => {});
-  let over = false;
-  const end = (reason: SolverError, lost: boolean) => {
-    if (over) return;
-    over = true;
-    worker.terminate();
-    reject(reason);
-    if (lost) onLost(reason);
-  };
-  return { promise, end };
 }
 
 const MISMATCH = 'The page and its solver are of different releases: load the page again.';
@@ -89,8 +63,4 @@ function failSending(error: unknown): never {
   throw new SolverError(unclonable ? 'unclonable' : 'solver-failed', message);
 }
 
-/** The text of an error event, which DOM types only as an Event. */
-function textOf(event: unknown): string | undefined {
-  const message = typeof event === 'object' && event !== null && 'message' in event ? event.message : undefined;
-  return typeof message === 'string' && message !== '' ? message : undefined;
-}
+export type { WorkerLike };

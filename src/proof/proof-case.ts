@@ -13,6 +13,7 @@ import { InputError } from '../units/fault.ts';
  * - `regression`: a number of this program, which flags a change and validates nothing
  */
 export const CASE_KINDS = ['exact', 'printed', 'curve', 'own', 'regression'] as const;
+export type CaseKind = (typeof CASE_KINDS)[number];
 
 const caseSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),

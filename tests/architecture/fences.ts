@@ -14,9 +14,13 @@ const ZONES = [
   ['ui', /^src\/ui\//],
   ['protocol', /^workers\/protocol\.ts$/],
   ['client', /^workers\/client\.ts$/],
-  ['page side', /^workers\/(dispatcher|solver-error|spawn|ticket|worker-link)\.ts$/],
+  ['page side', /^workers\/(dispatcher|solver-error|spawn|ticket|worker-end|worker-link)\.ts$/],
   ['worker side', /^workers\/(solver\.worker|solver-api|buffers-of)\.ts$/],
   ['both sides', /^workers\/lifeline\.ts$/],
+  ['proof protocol', /^workers\/proof-protocol\.ts$/],
+  ['proof client', /^workers\/proof-client\.ts$/],
+  ['proof spawn', /^workers\/proof-spawn\.ts$/],
+  ['proof worker', /^workers\/(proof\.worker|proof-api|proof-cases)\.ts$/],
   ['package', /^package\.json$/],
 ] as const;
 
@@ -50,9 +54,17 @@ const ROWS: Record<Zone, Row> = {
     packages: ['comlink'],
   },
   client: { values: ['page side', 'protocol'], types: ['model'] },
+  'proof protocol': { values: [], types: ['proof'] },
+  'proof client': {
+    values: ['page side', 'both sides', 'proof spawn'],
+    types: ['proof protocol'],
+    packages: ['comlink'],
+  },
+  'proof spawn': { values: [], types: ['page side'], workers: ['proof worker'] },
+  'proof worker': { values: ['proof worker', 'both sides', 'proof'], types: ['proof protocol'], packages: ['comlink'] },
   ui: {
-    values: ['ui', 'units base', 'units', 'model', 'demo', 'client'],
-    types: ['protocol'],
+    values: ['ui', 'units base', 'units', 'model', 'demo', 'client', 'proof client'],
+    types: ['protocol', 'proof protocol'],
     packages: ['@preact/signals', 'idb', 'papaparse', 'plotly.js-dist', 'preact'],
   },
 };
@@ -86,8 +98,8 @@ const KEPT_OUT: readonly { readonly from: RegExp; readonly out: RegExp }[] = [
     out: /^(node|preact|@preact\/.+|plotly.*|idb|comlink|src\/(ui|cli|demo)\/.*|workers\/.*)$/,
   },
   { from: /^src\/solver\//, out: /^(mathjs|zod|jsonc-parser)$/ },
-  { from: /^workers\/solver\.worker\.ts$/, out: /^(node|preact|@preact\/.+|plotly.*|idb|src\/(ui|cli)\/.*)$/ },
-  { from: /^(src\/ui|workers\/client)/, out: /^(node|src\/solver\/.*|src\/cli\/.*)$/ },
+  { from: /^workers\/(solver|proof)\.worker\.ts$/, out: /^(node|preact|@preact\/.+|plotly.*|idb|src\/(ui|cli)\/.*)$/ },
+  { from: /^(src\/ui|workers\/(proof-)?client)/, out: /^(node|src\/(solver|proof|cli)\/.*)$/ },
   { from: /^src\/cli\//, out: /^(preact|@preact\/.+|plotly.*|idb|comlink|src\/ui\/.*|workers\/.*)$/ },
 ];
 
