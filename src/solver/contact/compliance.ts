@@ -39,7 +39,7 @@ export function columnOf(compliance: Compliance, j: number): number {
   if (known[j] === 0) {
     scratch.fill(0);
     scratch[j * d] = 1;
-    solveBandedLdl(band, size, b, scratch, j * d);
+    solveBandedLdl(band, size, b, scratch, j * d, d);
     for (let i = 0; i < nodes; i++) columns[j * nodes + i] = scratch[i * d];
     known[j] = 1;
   }

@@ -5,6 +5,7 @@
  * |---|---|---|
  * | n | - | order of the matrix |
  * | b | - | half bandwidth: A[i][j] = 0 for |i - j| > b |
+ * | m | - | rows come in blocks of m whose bands begin at one column, as those of the unknowns of a node; 1 where they do not |
  * | a | any | lower band by rows, A[i][j] at a[i (b + 1) + b - (i - j)], so that the diagonal is last |
  *
  * No pivoting: the sign of each pivot counts the negative eigenvalues (Sylvester's law of inertia), which the
@@ -28,19 +29,22 @@ export interface BandedFactor {
 /**
  * Factors the band in place: `a` becomes unit L (below the diagonal) and D (on it).
  * @param a lower band, length n (b + 1), overwritten
+ * @param m entries left of a block's first column, b + 1 - m before the block, must be nothing
  * @returns status, and the count of negative pivots; 'singular' when |pivot| < 1e-14 |diagonal| of its row
  */
-export function factorBandedLdl(a: Float64Array, n: number, b: number): BandedFactor {
+export function factorBandedLdl(a: Float64Array, n: number, b: number, m = 1): BandedFactor {
   const s = b + 1;
   let negativePivots = 0;
   for (let i = 0; i < n; i++) {
     const ri = i * s + b - i;
-    const first = i > b ? i - b : 0;
+    const start = i - (i % m) - s + m;
+    const first = start > 0 ? start : 0;
     let d = a[ri + i];
     const floor = PIVOT_FLOOR * Math.abs(d);
     for (let j = first; j < i; j++) {
       const rj = j * s + b - j;
-      const low = j - b > first ? j - b : first;
+      const startJ = j - (j % m) - s + m;
+      const low = startJ > first ? startJ : first;
       let v = a[ri + j];
       for (let k = low; k < j; k++) v -= a[ri + k] * a[rj + k];
       a[ri + j] = v;
@@ -59,15 +63,16 @@ export function factorBandedLdl(a: Float64Array, n: number, b: number): BandedFa
 }
 
 /**
- * Solves A x = rhs with a factor of `factorBandedLdl`.
+ * Solves A x = rhs with a factor of `factorBandedLdl` for the same b and m.
  * @param x right-hand side, length n, overwritten by the solution
  * @param from rows before this one are known to be zero in the right-hand side (saves work)
  */
-export function solveBandedLdl(a: Float64Array, n: number, b: number, x: Float64Array, from = 0): void {
+export function solveBandedLdl(a: Float64Array, n: number, b: number, x: Float64Array, from = 0, m = 1): void {
   const s = b + 1;
   for (let i = from; i < n; i++) {
     const ri = i * s + b - i;
-    const first = i - b > from ? i - b : from;
+    const start = i - (i % m) - s + m;
+    const first = start > from ? start : from;
     let v = x[i];
     for (let k = first; k < i; k++) v -= a[ri + k] * x[k];
     x[i] = v;
@@ -77,7 +82,7 @@ export function solveBandedLdl(a: Float64Array, n: number, b: number, x: Float64
     const v = x[i];
     if (v === 0) continue;
     const ri = i * s + b - i;
-    const first = i > b ? i - b : 0;
-    for (let k = first; k < i; k++) x[k] -= a[ri + k] * v;
+    const start = i - (i % m) - s + m;
+    for (let k = start > 0 ? start : 0; k < i; k++) x[k] -= a[ri + k] * v;
   }
 }

@@ -10,35 +10,19 @@
  * E = π ∫ D (w″² + (w′/r)² + 2ν w″w′/r) r dr + stretching (stretching.ts) + springs.
  * Source: Timoshenko & Woinowsky-Krieger 1959, sections 16 and 100; Hermite elements own derivation.
  */
-import { U_AT, W_AT } from './element-unknowns.ts';
+import { W_AT } from './element-unknowns.ts';
 import type { Plate } from './plate.ts';
-import { addStretching, addStretchingForce, type Tangent, twiceStretchingEnergy } from './stretching.ts';
+import { addStretchingForce, addStretchingTangent, type Tangent, twiceStretchingEnergy } from './stretching.ts';
 
 export { membraneStrains, type Tangent } from './stretching.ts';
 
 /** Fills `plate.internal` and `plate.band` (fixed unknowns uncoupled) from `plate.x`. */
 export function assembleTangent(plate: Plate, tangent: Tangent): void {
-  const { nodes, b, band, internal, kww, kwu } = plate;
-  band.fill(0);
-  internal.fill(0);
-  for (let e = 0; e < nodes - 1; e++) {
-    kww.set(plate.bending.subarray(e * 16, e * 16 + 16));
-    addBendingForce(plate, e);
-    if (plate.d === 4) {
-      kwu.fill(0);
-      addStretching(plate, e, tangent);
-      scatterStretching(plate, e);
-    }
-    scatter(band, b, e * plate.d, kww, W_AT[plate.d], W_AT[plate.d]);
-  }
-  // Without it the tangent of a free ring is singular; as it adds no force, a balanced state does not feel it.
-  band[b] += plate.tether_N_m;
-  for (const { node, rate_N_m } of plate.springs) band[node * plate.d * (b + 1) + b] += rate_N_m;
-  addSpringForces(plate);
-  for (const f of plate.fixed) uncouple(plate, f);
+  assembleInternal(plate);
+  assembleBand(plate, tangent);
 }
 
-/** Fills `plate.internal` alone, for checks and line searches. */
+/** Fills `plate.internal` alone. */
 export function assembleInternal(plate: Plate): void {
   plate.internal.fill(0);
   for (let e = 0; e < plate.nodes - 1; e++) {
@@ -46,6 +30,13 @@ export function assembleInternal(plate: Plate): void {
     if (plate.d === 4) addStretchingForce(plate, e);
   }
   addSpringForces(plate);
+}
+
+/** Fills `plate.band` alone, at the state for which `plate.internal` was filled last. */
+export function assembleBand(plate: Plate, tangent: Tangent): void {
+  plate.band.set(plate.rest);
+  if (plate.d === 4) for (let e = 0; e < plate.nodes - 1; e++) addStretchingTangent(plate, e, tangent);
+  for (const f of plate.fixed) uncouple(plate, f);
 }
 
 /** Energy of plate and springs at `plate.x`, from the unloaded plate [J]. */
@@ -75,36 +66,13 @@ function addBendingForce(plate: Plate, e: number): void {
   const { x, internal, bending, d } = plate;
   const at = W_AT[d];
   const base = e * d;
+  const x0 = x[base];
+  const x1 = x[base + 1];
+  const x2 = x[base + d];
+  const x3 = x[base + d + 1];
   for (let i = 0; i < 4; i++) {
-    let f = 0;
-    for (let j = 0; j < 4; j++) f += bending[e * 16 + i * 4 + j] * x[base + at[j]];
-    internal[base + at[i]] += f;
-  }
-}
-
-function scatterStretching(plate: Plate, e: number): void {
-  const { band, b, kwu } = plate;
-  scatter(band, b, e * 4, kwu, W_AT[4], U_AT);
-  scatter(band, b, e * 4, plate.membrane.subarray(e * 16, e * 16 + 16), U_AT, U_AT);
-}
-
-/** Adds a 4×4 block to the lower band; of a diagonal block (same rows and columns) only the lower half. */
-function scatter(
-  band: Float64Array,
-  b: number,
-  base: number,
-  k: Float64Array,
-  rows: Int32Array,
-  cols: Int32Array,
-): void {
-  for (let i = 0; i < 4; i++) {
-    for (let j = 0; j < 4; j++) {
-      const p = rows[i];
-      const q = cols[j];
-      if (rows === cols && q > p) continue;
-      const low = p > q ? p : q;
-      band[(base + low) * (b + 1) + b - Math.abs(p - q)] += k[i * 4 + j];
-    }
+    const k = e * 16 + i * 4;
+    internal[base + at[i]] += bending[k] * x0 + bending[k + 1] * x1 + bending[k + 2] * x2 + bending[k + 3] * x3;
   }
 }
 

@@ -15,7 +15,8 @@
  */
 import type { Theory } from '../types.ts';
 import { bendingElementMatrices, membraneElementMatrices } from './element-matrices.ts';
-import type { HermiteTables } from './hermite-tables.ts';
+import { U_AT, W_AT } from './element-unknowns.ts';
+import { GAUSS_POINTS, type HermiteTables } from './hermite-tables.ts';
 
 export interface Plate {
   readonly tables: HermiteTables;
@@ -37,20 +38,19 @@ export interface Plate {
   /** Slope of the unloaded mid-surface, the same from bore to rim (a coned shim) [-]. */
   readonly initialSlope: number;
   readonly springs: readonly PlateSpring[];
-  /** Stiffness that the tangent, but not the force, gets at the inner edge of a plate that nothing clamps [N/m]. */
-  readonly tether_N_m: number;
-  /** D times the unit bending matrices and C times the unit membrane ones, 16 an element. */
+  /** D times the unit bending matrices, 16 an element. */
   readonly bending: Float64Array;
-  readonly membrane: Float64Array;
+  /** Lower band of the tangent of the flat, unloaded plate, with springs and tether. */
+  readonly rest: Float64Array;
   readonly x: Float64Array;
   /** Generalised force of a unit pressure on the plate's part of the load. */
   readonly unitLoad: Float64Array;
   readonly internal: Float64Array;
+  /** Whole slope, and radial force times the area that counts for it, at each Gauss point; large deflection only [-, N]. */
+  readonly slope: Float64Array;
+  readonly pull: Float64Array;
   /** Lower band of the tangent, then its factor. */
   readonly band: Float64Array;
-  /** Room for the blocks of one element, deflection with deflection and with stretching. */
-  readonly kww: Float64Array;
-  readonly kwu: Float64Array;
 }
 
 /** An axial spring to ground along the circle of one node. */
@@ -64,6 +64,7 @@ export interface PlateSpring {
 export interface PlateDescription {
   readonly first?: number;
   readonly springs?: readonly PlateSpring[];
+  /** Stiffness that the tangent, but not the force, gets at the inner edge of a plate that nothing clamps [N/m]. */
   readonly tether_N_m?: number;
   readonly nodes: number;
   readonly D: number;
@@ -88,7 +89,21 @@ export function createPlate(tables: HermiteTables, theory: Theory, description: 
   const d = unknownsPerNode(theory);
   const size = nodes * d;
   const b = 2 * d - 1;
-  const elements = nodes - 1;
+  const points = d === 4 ? (nodes - 1) * GAUSS_POINTS : 0;
+  const { springs = [], tether_N_m = 0 } = description;
+  const bending = bendingElementMatrices(tables, first, nodes - 1, nu).map((k) => k * D);
+  const rest = new Float64Array(size * (b + 1));
+  scatter(rest, b, bending, W_AT[d]);
+  if (d === 4)
+    scatter(
+      rest,
+      b,
+      membraneElementMatrices(tables, first, nodes - 1, nu).map((k) => k * C),
+      U_AT,
+    );
+  // Without it the tangent of a free ring is singular; as it adds no force, a balanced state does not feel it.
+  rest[b] += tether_N_m;
+  for (const { node, rate_N_m } of springs) rest[node * d * (b + 1) + b] += rate_N_m;
   return {
     tables,
     theory,
@@ -102,15 +117,23 @@ export function createPlate(tables: HermiteTables, theory: Theory, description: 
     nu,
     fixed: Int32Array.from(description.fixed),
     initialSlope: description.initialSlope ?? 0,
-    springs: description.springs ?? [],
-    tether_N_m: description.tether_N_m ?? 0,
-    bending: bendingElementMatrices(tables, first, elements, nu).map((k) => k * D),
-    membrane: d === 4 ? membraneElementMatrices(tables, first, elements, nu).map((k) => k * C) : new Float64Array(0),
+    springs,
+    bending,
+    rest,
     x: new Float64Array(size),
     unitLoad: new Float64Array(size),
     internal: new Float64Array(size),
+    slope: new Float64Array(points),
+    pull: new Float64Array(points),
     band: new Float64Array(size * (b + 1)),
-    kww: new Float64Array(16),
-    kwu: new Float64Array(16),
   };
+}
+
+/** Adds the lower half of 4×4 blocks, 16 numbers an element, to a lower band; `at` places their rows in the first one. */
+function scatter(band: Float64Array, b: number, blocks: Float64Array, at: Int32Array): void {
+  const d = (b + 1) / 2;
+  for (let k = 0; k < blocks.length; k++) {
+    const [e, p, q] = [Math.floor(k / 16), at[(k % 16) >> 2], at[k & 3]];
+    if (q <= p) band[(e * d + p) * (b + 1) + b - (p - q)] += blocks[k];
+  }
 }

@@ -24,13 +24,14 @@ import type { Plate } from './plate.ts';
  */
 export type Tangent = 'exact' | 'stiffened';
 
-/** Adds the membrane part of force and tangent of element e; the tangent is added to `plate.kww` and `plate.kwu`. */
-export function addStretching(plate: Plate, e: number, tangent: Tangent): void {
-  const { tables, x, internal, C, nu, kww, kwu } = plate;
+/** Adds the membrane part of the force of element e; slope and radial force of its Gauss points stay in the plate. */
+export function addStretchingForce(plate: Plate, e: number): void {
+  const { tables, x, internal, slope, pull, C, nu } = plate;
   const { d0, d1, rw, rinv } = tables;
+  const s0 = plate.initialSlope;
   const o = e * 4;
-  const from = (plate.first + e) * GAUSS_POINTS;
-  for (let q = from; q < from + GAUSS_POINTS; q++) {
+  for (let g = e * GAUSS_POINTS; g < (e + 1) * GAUSS_POINTS; g++) {
+    const q = plate.first * GAUSS_POINTS + g;
     const k = q * 4;
     const h0 = d1[k];
     const h1 = d1[k + 1];
@@ -41,7 +42,6 @@ export function addStretching(plate: Plate, e: number, tangent: Tangent): void {
     const p1 = d0[k + 1] * ri;
     const p2 = d0[k + 2] * ri;
     const p3 = d0[k + 3] * ri;
-    const s0 = plate.initialSlope;
     const s = s0 + h0 * x[o] + h1 * x[o + 1] + h2 * x[o + 4] + h3 * x[o + 5];
     const u1 = h0 * x[o + 2] + h1 * x[o + 3] + h2 * x[o + 6] + h3 * x[o + 7];
     const et = p0 * x[o + 2] + p1 * x[o + 3] + p2 * x[o + 6] + p3 * x[o + 7];
@@ -49,6 +49,8 @@ export function addStretching(plate: Plate, e: number, tangent: Tangent): void {
     const c = C * rw[q];
     const Nr = c * (er + nu * et);
     const Nt = c * (et + nu * er);
+    slope[g] = s;
+    pull[g] = Nr;
     internal[o] += Nr * s * h0;
     internal[o + 1] += Nr * s * h1;
     internal[o + 4] += Nr * s * h2;
@@ -57,57 +59,55 @@ export function addStretching(plate: Plate, e: number, tangent: Tangent): void {
     internal[o + 3] += Nr * h1 + Nt * p1;
     internal[o + 6] += Nr * h2 + Nt * p2;
     internal[o + 7] += Nr * h3 + Nt * p3;
-    const gww = (tangent === 'stiffened' && Nr < 0 ? 0 : Nr) + c * s * s;
-    const gwu = c * s;
-    const v0 = h0 + nu * p0;
-    const v1 = h1 + nu * p1;
-    const v2 = h2 + nu * p2;
-    const v3 = h3 + nu * p3;
-    addOuter(kww, gww, h0, h1, h2, h3, h0, h1, h2, h3);
-    addOuter(kwu, gwu, h0, h1, h2, h3, v0, v1, v2, v3);
   }
 }
 
-/** k += g h vᵀ, written out since it is the innermost kernel. */
-function addOuter(
-  k: Float64Array,
-  g: number,
-  h0: number,
-  h1: number,
-  h2: number,
-  h3: number,
-  v0: number,
-  v1: number,
-  v2: number,
-  v3: number,
-): void {
-  addRow(k, 0, g * h0, v0, v1, v2, v3);
-  addRow(k, 4, g * h1, v0, v1, v2, v3);
-  addRow(k, 8, g * h2, v0, v1, v2, v3);
-  addRow(k, 12, g * h3, v0, v1, v2, v3);
-}
-
-function addRow(k: Float64Array, at: number, a: number, v0: number, v1: number, v2: number, v3: number): void {
-  k[at] += a * v0;
-  k[at + 1] += a * v1;
-  k[at + 2] += a * v2;
-  k[at + 3] += a * v3;
-}
-
-/** Adds the membrane part of the force of element e. */
-export function addStretchingForce(plate: Plate, e: number): void {
-  const { tables, internal, C, nu } = plate;
+/** Adds K_ww and K_wu of element e to the band, at the state for which `addStretchingForce` was called last. */
+export function addStretchingTangent(plate: Plate, e: number, tangent: Tangent): void {
+  const { tables, band, slope, pull, C, nu } = plate;
   const { d0, d1, rw, rinv } = tables;
-  const from = (plate.first + e) * GAUSS_POINTS;
-  for (let q = from; q < from + GAUSS_POINTS; q++) {
-    const { s, er, et } = membraneStrains(plate, e, q);
-    const c = C * rw[q];
-    const Nr = c * (er + nu * et);
-    const Nt = c * (et + nu * er);
-    for (let i = 0; i < 4; i++) {
-      internal[e * 4 + W_AT[4][i]] += Nr * s * d1[q * 4 + i];
-      internal[e * 4 + U_AT[i]] += Nr * d1[q * 4 + i] + Nt * d0[q * 4 + i] * rinv[q];
-    }
+  // Rows of the band are 8 long with the diagonal last: A[i][j] of the element is 7 i + j after its first one.
+  const r = e * 32 + 7;
+  for (let g = e * GAUSS_POINTS; g < (e + 1) * GAUSS_POINTS; g++) {
+    const q = plate.first * GAUSS_POINTS + g;
+    const k = q * 4;
+    const h0 = d1[k];
+    const h1 = d1[k + 1];
+    const h2 = d1[k + 2];
+    const h3 = d1[k + 3];
+    const nr = nu * rinv[q];
+    const gwu = C * rw[q] * slope[g];
+    const gww = gwu * slope[g] + (tangent === 'stiffened' && pull[g] < 0 ? 0 : pull[g]);
+    const v0 = gwu * (h0 + nr * d0[k]);
+    const v1 = gwu * (h1 + nr * d0[k + 1]);
+    const v2 = gwu * (h2 + nr * d0[k + 2]);
+    const v3 = gwu * (h3 + nr * d0[k + 3]);
+    band[r] += gww * h0 * h0;
+    band[r + 7] += gww * h1 * h0;
+    band[r + 8] += gww * h1 * h1;
+    band[r + 14] += h0 * v0;
+    band[r + 15] += h1 * v0;
+    band[r + 21] += h0 * v1;
+    band[r + 22] += h1 * v1;
+    band[r + 28] += gww * h2 * h0;
+    band[r + 29] += gww * h2 * h1;
+    band[r + 30] += h2 * v0;
+    band[r + 31] += h2 * v1;
+    band[r + 32] += gww * h2 * h2;
+    band[r + 35] += gww * h3 * h0;
+    band[r + 36] += gww * h3 * h1;
+    band[r + 37] += h3 * v0;
+    band[r + 38] += h3 * v1;
+    band[r + 39] += gww * h3 * h2;
+    band[r + 40] += gww * h3 * h3;
+    band[r + 42] += h0 * v2;
+    band[r + 43] += h1 * v2;
+    band[r + 46] += h2 * v2;
+    band[r + 47] += h3 * v2;
+    band[r + 49] += h0 * v3;
+    band[r + 50] += h1 * v3;
+    band[r + 53] += h2 * v3;
+    band[r + 54] += h3 * v3;
   }
 }
 

@@ -16,7 +16,7 @@ import { solveContact } from '../contact/complementarity.ts';
 import { forgetColumns } from '../contact/compliance.ts';
 import { RIGID } from '../contact/contact-pairs.ts';
 import { factorBandedLdl, solveBandedLdl } from '../linalg/banded-ldl.ts';
-import { assembleInternal, assembleTangent, strainEnergy, type Tangent } from '../plate/assemble.ts';
+import { assembleBand, assembleInternal, strainEnergy } from '../plate/assemble.ts';
 import type { Plate } from '../plate/plate.ts';
 import type { SolveStatus } from '../types.ts';
 import { gapOf, type StackSystem } from './stack-system.ts';
@@ -50,8 +50,7 @@ export function equilibrate(system: StackSystem, p: number, ramp: number): Equil
   let residual = Number.POSITIVE_INFINITY;
   let correction = Number.POSITIVE_INFINITY;
   for (let iteration = 0; iteration <= ITERATION_LIMIT; iteration++) {
-    const keep = system.theory === 'small-deflection' && system.factored;
-    for (const plate of system.plates) keep ? assembleInternal(plate) : assembleTangent(plate, 'exact');
+    for (const plate of system.plates) assembleInternal(plate);
     if (iteration > 0) {
       residual = outOfBalance(system, p);
       const balanced = residual <= RESIDUAL_TOLERANCE || correction <= CORRECTION_TOLERANCE;
@@ -59,6 +58,7 @@ export function equilibrate(system: StackSystem, p: number, ramp: number): Equil
         return { status: 'converged', iterations: iteration, residual };
       }
     }
+    const keep = system.theory === 'small-deflection' && system.factored;
     if (!keep && !factorPlates(system)) return { status: 'singular', iterations: iteration, residual };
     const feasible = worstGap(system, ramp) >= -gapTolerance;
     freeStep(system, p, ramp);
@@ -78,12 +78,12 @@ function thinnest({ stack }: StackSystem): number {
 
 function factorPlates(system: StackSystem): boolean {
   for (const [k, plate] of system.plates.entries()) {
-    const { size, b, band } = plate;
-    let factor = factorBandedLdl(band, size, b);
+    const { size, b, d, band } = plate;
+    assembleBand(plate, 'exact');
+    let factor = factorBandedLdl(band, size, b, d);
     if (factor.status === 'singular' || factor.negativePivots > 0) {
-      const fallback: Tangent = 'stiffened';
-      assembleTangent(plate, fallback);
-      factor = factorBandedLdl(band, size, b);
+      assembleBand(plate, 'stiffened');
+      factor = factorBandedLdl(band, size, b, d);
     }
     if (factor.status === 'singular') return false;
     forgetColumns(system.compliances[k]);
@@ -97,7 +97,7 @@ function freeStep(system: StackSystem, p: number, ramp: number): void {
   const { pairs, contact, steps } = system;
   for (const [k, plate] of system.plates.entries()) {
     loadLessInternal(plate, p, steps[k]);
-    solveBandedLdl(plate.band, plate.size, plate.b, steps[k]);
+    solveBandedLdl(plate.band, plate.size, plate.b, steps[k], 0, plate.d);
   }
   for (let c = 0; c < pairs.size; c++) contact.freeGap[c] = gapOf(system, c, ramp) + gapChange(system, c);
 }
@@ -117,7 +117,7 @@ function contactStep(system: StackSystem, p: number): void {
   addContactForces(system, steps);
   for (const [k, plate] of plates.entries()) {
     for (const f of plate.fixed) steps[k][f] = 0;
-    solveBandedLdl(plate.band, plate.size, plate.b, steps[k]);
+    solveBandedLdl(plate.band, plate.size, plate.b, steps[k], 0, plate.d);
   }
 }
 

@@ -120,7 +120,7 @@ function tryShift(problem: WaveProblem, sigma: number): number | undefined {
   for (const [k, { bending, stretching }] of orders.entries()) {
     const band = bands[k];
     for (let i = 0; i < band.length; i++) band[i] = (1 - sigma) * bending[i] + stretching[i];
-    const factor = factorBandedLdl(band, waves[k].size, WAVE_BANDWIDTH);
+    const factor = factorBandedLdl(band, waves[k].size, WAVE_BANDWIDTH, WAVE_UNKNOWNS);
     if (factor.status === 'singular') return undefined;
     negative += factor.negativePivots;
   }
@@ -180,7 +180,8 @@ function forwardColumn(
   c[from + at] = value;
   for (let i = at + 1; i < size; i++) {
     const ri = i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH - i;
-    const first = i - WAVE_BANDWIDTH > at ? i - WAVE_BANDWIDTH : at;
+    const start = i - (i % WAVE_UNKNOWNS) - WAVE_UNKNOWNS;
+    const first = start > at ? start : at;
     let v = 0;
     for (let j = first; j < i; j++) v -= band[ri + j] * c[from + j];
     c[from + i] = v;
@@ -207,7 +208,7 @@ export function solveShifted(problem: WaveProblem, x: readonly Float64Array[]): 
 }
 
 function solvePlates({ waves, bands }: WaveProblem, x: readonly Float64Array[]): void {
-  for (const [k, y] of x.entries()) solveBandedLdl(bands[k], waves[k].size, WAVE_BANDWIDTH, y);
+  for (const [k, y] of x.entries()) solveBandedLdl(bands[k], waves[k].size, WAVE_BANDWIDTH, y, 0, WAVE_UNKNOWNS);
 }
 
 /** Calls back with every entry of B: the tie, the plate, the unknown and the coefficient. */

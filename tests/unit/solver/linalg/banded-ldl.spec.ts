@@ -57,6 +57,26 @@ describe('banded L D Lᵀ', () => {
     );
   });
 
+  it('gives the same with rows in blocks that begin at one column', () => {
+    // Three nodes of two unknowns: every row of a node begins at the first unknown of the node before.
+    const full = [
+      [9, 1, 2, 1, 0, 0],
+      [1, 8, 1, -2, 0, 0],
+      [2, 1, -7, 1, 1, 2],
+      [1, -2, 1, 9, 1, 1],
+      [0, 0, 1, 1, 6, -1],
+      [0, 0, 2, 1, -1, 8],
+    ];
+    const [banded, blocked] = [bandOf(full, 3), bandOf(full, 3)];
+    expect(factorBandedLdl(blocked, 6, 3, 2)).toEqual(factorBandedLdl(banded, 6, 3));
+    expect(blocked).toEqual(banded);
+    const x = Float64Array.of(1, 2, 3, 4, 5, 6);
+    solveBandedLdl(blocked, 6, 3, x, 0, 2);
+    full.forEach((row, i) => {
+      expect(row.reduce((sum, v, j) => sum + v * x[j], 0)).toBeCloseTo(i + 1, 12);
+    });
+  });
+
   it('may start at the first row whose right-hand side is not zero', () => {
     const full = [
       [4, 1, 0],
