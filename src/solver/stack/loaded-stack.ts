@@ -22,6 +22,8 @@ import { createStackSystem, type StackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
 import {
   createWavinessTest,
+  type RufflingOutcome,
+  testRuffling,
   testWaviness,
   type WavinessOutcome,
   type WavinessTest,
@@ -38,6 +40,8 @@ export interface LoadedStack {
   readonly at: (p: number) => LiftPoint;
   /** Margin against waves at a pressure already solved; large deflection only [-]. */
   readonly wavinessAt: (p: number) => WavinessOutcome;
+  /** Whether that margin is below 0, which costs less than the margin. */
+  readonly rufflingAt: (p: number) => RufflingOutcome;
 }
 
 /** @throws InputError `stack.*` for a stack outside the model */
@@ -62,6 +66,12 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
     test ??= createWavinessTest(system);
     return test;
   };
+  /** A state that was solved is put back as it was. */
+  const returnTo = (p: number): boolean => {
+    const known = solved.find((state) => state.p === p);
+    if (known) restoreState(system, known);
+    return known !== undefined || solve(p).status === 'converged';
+  };
   const asked = options.waviness && options.theory === 'large-deflection';
   return {
     at: (p) => {
@@ -71,7 +81,8 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
       const read = options.profiles ? { ...lift, stress: readStress(system, p) } : lift;
       return withWaviness(read, asked ? wavinessTest() : undefined);
     },
-    wavinessAt: (p) => (solve(p).status === 'converged' ? testWaviness(wavinessTest()) : { status: 'singular' }),
+    wavinessAt: (p) => (returnTo(p) ? testWaviness(wavinessTest()) : { status: 'singular' }),
+    rufflingAt: (p) => (returnTo(p) ? testRuffling(wavinessTest()) : { status: 'singular' }),
   };
 }
 

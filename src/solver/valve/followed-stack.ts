@@ -33,7 +33,7 @@ export function followStack(stack: StackInput, theory: Theory): FollowedStack {
     const states = table.pressure_Pa.map((p) => profiles.get(p)).filter((stress) => stress !== undefined);
     if (states.length !== table.pressure_Pa.length) throw new Error('every pressure of the table was solved here');
     const life = stackLife(stack.shims, states);
-    const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, loaded.wavinessAt) : undefined;
+    const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, loaded) : undefined;
     return { ...table, ...(waves && { waves }), ...(life && { life }) };
   };
   return { at, judge };

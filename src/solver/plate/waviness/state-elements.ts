@@ -19,9 +19,9 @@ import { membraneStrains } from '../assemble.ts';
 import { GAUSS_POINTS } from '../hermite-tables.ts';
 import type { Plate } from '../plate.ts';
 
-/** The five integrals of an element, 16 numbers each, in the order of the header. */
-export const STATE_BLOCK = 80;
-export const [WW, WW_NN, WU, WU_NN, WV_N] = [0, 16, 32, 48, 64];
+/** The five integrals of an element, 16 numbers each, in the order of the header, then those of Nr and Nt alone in WW. */
+export const STATE_BLOCK = 112;
+export const [WW, WW_NN, WU, WU_NN, WV_N, NR, NT_NN] = [0, 16, 32, 48, 64, 80, 96];
 
 /** The axisymmetric state at one Gauss point. */
 export interface WaveBase {
@@ -56,9 +56,11 @@ function addGaussPoint(plate: Plate, { s, Nr, Nt }: WaveBase, q: number, e: numb
   const weight = rw[q] / 2;
   const ri = rinv[q];
   const shear = (1 - nu) / 2;
-  const gww = weight * (C * s * s + Nr);
-  const gnn = weight * (C * s * s * shear + Nt);
+  const gr = weight * Nr;
+  const gt = weight * Nt;
   const gs = weight * C * s;
+  const gww = gs * s + gr;
+  const gnn = gs * s * shear + gt;
   for (let i = 0; i < 4; i++) {
     const a = d0[q * 4 + i] * ri;
     const a1 = d1[q * 4 + i];
@@ -71,6 +73,8 @@ function addGaussPoint(plate: Plate, { s, Nr, Nt }: WaveBase, q: number, e: numb
       out[row + WU + j] += gs * a1 * (b1 + nu * b);
       out[row + WU_NN + j] += gs * shear * a * b;
       out[row + WV_N + j] += gs * (nu * a1 * b - shear * a * (b1 - b));
+      out[row + NR + j] += gr * a1 * b1;
+      out[row + NT_NN + j] += gt * a * b;
     }
   }
 }

@@ -51,26 +51,40 @@ export interface WavePlate {
   readonly fixed: Int32Array;
   /** Integrals of the state, see state-elements.ts. */
   readonly state: Float64Array;
-  readonly orders: ReadonlyMap<number, WaveOrder>;
+  /** Bending of the elements and matrices, by the number of waves; made when first asked for. */
+  readonly bendings: Map<number, Float64Array>;
+  readonly orders: Map<number, WaveOrder>;
 }
 
 /** What the axisymmetric unknowns w, w′, u, u′ become; a held u also holds v, since a clamp holds both. */
 const HELD = [[0], [1], [2, 4], [3]];
 
-/** @param plate of the large-deflection theory @param waves numbers of waves to prepare, each 2 or more */
-export function createWavePlate(plate: Plate, waves: readonly number[]): WavePlate {
+/** @param plate of the large-deflection theory */
+export function createWavePlate(plate: Plate): WavePlate {
   const size = plate.nodes * WAVE_UNKNOWNS;
   const fixed = Int32Array.from(
     [...plate.fixed].flatMap((f) => HELD[f % 4].map((at) => Math.floor(f / 4) * WAVE_UNKNOWNS + at)),
   );
-  const orders = new Map(waves.map((n) => [n, createOrder(plate, fixed, n)]));
-  return { plate, size, fixed, state: new Float64Array((plate.nodes - 1) * STATE_BLOCK), orders };
+  const state = new Float64Array((plate.nodes - 1) * STATE_BLOCK);
+  return { plate, size, fixed, state, bendings: new Map(), orders: new Map() };
 }
 
-function createOrder(plate: Plate, fixed: Int32Array, n: number): WaveOrder {
-  const bending = bendingBand(plate, n);
+/** Bending matrices of the elements for n waves, laid out as in `restBending`. */
+export function bendingOf({ plate, bendings }: WavePlate, n: number): Float64Array {
+  let k = bendings.get(n);
+  if (!k) {
+    const { tables, first, nodes, nu, D } = plate;
+    k = restBending(tables, first, nodes - 1, nu, n);
+    for (let i = 0; i < k.length; i++) k[i] *= D;
+    bendings.set(n, k);
+  }
+  return k;
+}
+
+function createOrder(wave: WavePlate, n: number): WaveOrder {
+  const { plate, size, fixed } = wave;
+  const bending = bendingBand(plate, bendingOf(wave, n));
   const membrane = membraneBand(plate, n);
-  const size = plate.nodes * WAVE_UNKNOWNS;
   const diagonal = (i: number) => bending[lower(i, i)] + membrane[lower(i, i)];
   const scale = Float64Array.from({ length: size }, (_, i) => 1 / Math.sqrt(diagonal(i)));
   for (const f of fixed) scale[f] = 0;
@@ -84,12 +98,11 @@ function createOrder(plate: Plate, fixed: Int32Array, n: number): WaveOrder {
   return { n, scale, bending, membrane, stretching: membrane.slice() };
 }
 
-function bendingBand({ tables, first, nodes, nu, D }: Plate, n: number): Float64Array {
+function bendingBand({ nodes }: Plate, k: Float64Array): Float64Array {
   const band = new Float64Array(nodes * WAVE_UNKNOWNS * (WAVE_BANDWIDTH + 1));
-  const k = restBending(tables, first, nodes - 1, nu, n);
   for (let e = 0; e < nodes - 1; e++) {
     for (let i = 0; i < 4; i++) {
-      for (let j = 0; j < 4; j++) addLower(band, e, AT[0][i], AT[0][j], D * k[e * 16 + i * 4 + j]);
+      for (let j = 0; j < 4; j++) addLower(band, e, AT[0][i], AT[0][j], k[e * 16 + i * 4 + j]);
     }
   }
   return band;
@@ -109,12 +122,12 @@ function membraneBand({ tables, first, nodes, nu, C }: Plate, n: number): Float6
   return band;
 }
 
-/** Takes over the axisymmetric state of the plate; `assembleStretching` then gives Ks for any prepared n. */
+/** Takes over the axisymmetric state of the plate; `assembleStretching` then gives Ks for any n. */
 export function takeState(wave: WavePlate, base: (e: number, q: number) => WaveBase = baseStateOf(wave.plate)): void {
   fillStateElements(wave.plate, base, wave.state);
 }
 
-/** Fills Ks of the n-wave matrices from the state taken. @throws Error when n was not prepared */
+/** Fills Ks of the n-wave matrices from the state taken. */
 export function assembleStretching(wave: WavePlate, n: number): WaveOrder {
   const order = orderOf(wave, n);
   const { membrane, stretching, scale } = order;
@@ -138,10 +151,13 @@ export function assembleStretching(wave: WavePlate, n: number): WaveOrder {
   return order;
 }
 
-/** @throws Error when n was not prepared */
+/** Matrices of n waves; Ks is that of the state for which `assembleStretching` was called last. */
 export function orderOf(wave: WavePlate, n: number): WaveOrder {
-  const order = wave.orders.get(n);
-  if (!order) throw new Error(`matrices for ${n} waves were not prepared`);
+  let order = wave.orders.get(n);
+  if (!order) {
+    order = createOrder(wave, n);
+    wave.orders.set(n, order);
+  }
   return order;
 }
 

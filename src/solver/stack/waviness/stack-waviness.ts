@@ -7,9 +7,11 @@
  * | μ | - | least stiffness against n waves, motion in the plane free, over that of the flat stack |
  *
  * The number of waves that was worst in the state before is solved first; of every other n one count tells whether it
- * has a mode below. Of those that have, the one with the lowest estimate is solved next, until none is left.
+ * has a mode below, and most do not even need that, since their bending alone proves it (bending-bound.ts). Of those
+ * that have one, the one with the lowest estimate is solved next, until none is left.
  * Source: design section 5.3; docs/theory-waviness.md.
  */
+import { isStifferThan } from '../../plate/waviness/bending-bound.ts';
 import { createWavePlate, orderOf, takeState, WAVE_UNKNOWNS, type WavePlate } from '../../plate/waviness/wave-plate.ts';
 import type { ConvergedLift, LiftPoint, Waviness } from '../../types.ts';
 import type { StackSystem } from '../stack-system.ts';
@@ -35,13 +37,42 @@ export type WavinessOutcome =
 
 /** @param system of the large-deflection theory; small deflection has no membrane force and never ruffles */
 export function createWavinessTest(system: StackSystem): WavinessTest {
-  const waves = system.plates.map((plate) => createWavePlate(plate, USUAL_WAVES));
+  const waves = system.plates.map(createWavePlate);
   return {
     system,
     waves,
-    modes: new Map(USUAL_WAVES.map((n) => [n, startModes(waves, n)])),
+    modes: new Map(),
     last: { margin: 1, waves: USUAL_WAVES[0] },
   };
+}
+
+export type RufflingOutcome =
+  | { readonly status: 'round' | 'singular' }
+  | { readonly status: 'ruffled'; readonly waves: number };
+
+/** Whether the least margin is below 0: a few counts, where the margin itself takes many. @returns one number of waves that ruffles it */
+export function testRuffling(test: WavinessTest): RufflingOutcome {
+  for (const wave of test.waves) takeState(wave);
+  const first = test.last.waves;
+  const doubtful = [first, ...USUAL_WAVES.filter((n) => n !== first)].filter((n) => !isBound(test, n, 0));
+  if (doubtful.length === 0) return { status: 'round' };
+  const problem = createWaveProblem(test.waves, listTies(test.system));
+  for (const n of doubtful) {
+    setWaves(problem, n);
+    const factor = factorShifted(problem, 0);
+    if (factor.status === 'singular') return factor;
+    if (factor.negativeModes === 0) continue;
+    // The factor at hand also turns the mode to the one that ruffles, where a search for the margin then starts.
+    inverseIteration(problem, modeOf(test, n));
+    test.last = { ...test.last, waves: n };
+    return { status: 'ruffled', waves: n };
+  }
+  return { status: 'round' };
+}
+
+/** Whether bending alone keeps the margin of n waves above sigma. */
+function isBound({ waves }: WavinessTest, n: number, sigma: number): boolean {
+  return waves.every((wave) => isStifferThan(wave, n, sigma));
 }
 
 /** @returns the least margin and its number of waves, or 'singular' when the search could not be carried through */
@@ -73,17 +104,18 @@ export function testWaviness(test: WavinessTest): WavinessOutcome {
 }
 
 /** Least margin of n waves; a mode that failed is forgotten. */
-function solveWaves(
-  { modes, waves }: WavinessTest,
-  problem: WaveProblem,
-  n: number,
-  guess: number,
-): number | undefined {
+function solveWaves(test: WavinessTest, problem: WaveProblem, n: number, guess: number): number | undefined {
   setWaves(problem, n);
-  const mode = leastMode(problem, guess, modes.get(n) as readonly Float64Array[]);
+  const mode = leastMode(problem, guess, modeOf(test, n));
   if (mode.status === 'converged') return mode.margin;
-  modes.set(n, startModes(waves, n));
+  test.modes.delete(n);
   return undefined;
+}
+
+function modeOf({ modes, waves }: WavinessTest, n: number): readonly Float64Array[] {
+  const mode = modes.get(n) ?? startModes(waves, n);
+  modes.set(n, mode);
+  return mode;
 }
 
 /** A number of waves that has a mode below the least margin so far, and about where. */
@@ -93,23 +125,24 @@ interface Rival {
 }
 
 function rivalsOf(test: WavinessTest, problem: WaveProblem, left: readonly number[], least: Waviness) {
-  const { modes } = test;
   const rivals: Rival[] = [];
+  const sigma = least.margin - marginTolerance(least.margin);
   for (const n of left) {
+    if (isBound(test, n, sigma)) continue;
     setWaves(problem, n);
-    const factor = factorShifted(problem, least.margin - marginTolerance(least.margin));
+    const factor = factorShifted(problem, sigma);
     if (factor.status === 'singular') return undefined;
     if (factor.negativeModes === 0) continue;
     copyLifts(test, least.waves, n);
-    rivals.push({ n, estimate: inverseIteration(problem, modes.get(n) as readonly Float64Array[]) });
+    rivals.push({ n, estimate: inverseIteration(problem, modeOf(test, n)) });
   }
   return rivals;
 }
 
 /** Starts the mode of n waves from the lifts of that of m waves: they are much alike. */
-function copyLifts({ modes, waves }: WavinessTest, m: number, n: number): void {
-  const [from, to] = [modes.get(m), modes.get(n)] as [Float64Array[], Float64Array[]];
-  for (const [k, wave] of waves.entries()) {
+function copyLifts(test: WavinessTest, m: number, n: number): void {
+  const [from, to] = [modeOf(test, m), modeOf(test, n)];
+  for (const [k, wave] of test.waves.entries()) {
     const [scaleFrom, scaleTo] = [orderOf(wave, m).scale, orderOf(wave, n).scale];
     for (let i = 0; i < wave.size; i++) {
       to[k][i] = i % WAVE_UNKNOWNS < 2 && scaleTo[i] > 0 ? (from[k][i] * scaleFrom[i]) / scaleTo[i] : 0;

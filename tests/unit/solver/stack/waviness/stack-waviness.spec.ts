@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { equilibrate } from '../../../../../src/solver/stack/equilibrate.ts';
+import { createLoadedStack } from '../../../../../src/solver/stack/loaded-stack.ts';
 import { solveLift } from '../../../../../src/solver/stack/solve-lift.ts';
 import { createStackSystem } from '../../../../../src/solver/stack/stack-system.ts';
 import {
   createWavinessTest,
+  testRuffling,
   testWaviness,
   withWaviness,
 } from '../../../../../src/solver/stack/waviness/stack-waviness.ts';
@@ -69,6 +71,27 @@ describe('waviness of a stack', () => {
     ['the taper at 3.0 thicknesses', TAPER, 0.7e6, false],
   ])('agrees with three-dimensional elements on %s', (_, stack, pressure_Pa, round) => {
     expect(marginsAt(stack, [pressure_Pa])[0] > 0).toBe(round);
+    const loaded = createLoadedStack(stack, { theory: 'large-deflection' });
+    expect(loaded.rufflingAt(pressure_Pa).status).toBe(round ? 'round' : 'ruffled');
+  });
+
+  it('is told to be below 0 by a count where dense algebra finds it there, and in which waves', () => {
+    const system = createStackSystem(TAPER, { theory: 'large-deflection', elements: 5 });
+    const test = createWavinessTest(system);
+    const seen = new Set<string>();
+    for (let step = 1; step <= 10; step++) {
+      expect(equilibrate(system, 1e5 * step, 1).status).toBe('converged');
+      const outcome = testRuffling(test);
+      const problem = createWaveProblem(test.waves, listTies(system));
+      const ruffling = [2, 3, 4, 5, 6, 7, 8].filter((n) => {
+        setWaves(problem, n);
+        return denseMargins(problem)[0] < 0;
+      });
+      expect(outcome.status).toBe(ruffling.length > 0 ? 'ruffled' : 'round');
+      if (outcome.status === 'ruffled') expect(ruffling).toContain(outcome.waves);
+      seen.add(outcome.status);
+    }
+    expect([...seen]).toEqual(['round', 'ruffled']);
   });
 
   it('is the least over 2 to 8 waves, as dense algebra finds it, wherever the search started', () => {
@@ -107,6 +130,19 @@ describe('waviness of a stack', () => {
       marginsAt(stack, pressures),
       pressures.map((p) => marginsAt(stack, [p])[0]),
     );
+  });
+
+  it('is asked for at solved pressures in any order, by sign or by size', () => {
+    const pressures = [2e5, 1e4, 9e5, 4e5];
+    const loaded = createLoadedStack(TAPER, { theory: 'large-deflection' });
+    for (const p of pressures) expect(loaded.at(p).status).toBe('converged');
+    const margins = [...pressures].reverse().map((p) => {
+      const [ruffling, outcome] = [loaded.rufflingAt(p), loaded.wavinessAt(p)];
+      if (outcome.status !== 'found') throw new Error(outcome.status);
+      expect(ruffling.status).toBe(outcome.waviness.margin < 0 ? 'ruffled' : 'round');
+      return outcome.waviness.margin;
+    });
+    expectSame(margins.reverse(), marginsAt(TAPER, pressures));
   });
 
   it('is the same for n equal shims at n times the pressure', () => {
@@ -157,6 +193,7 @@ describe('waviness of a stack', () => {
     const point = { status: 'converged', pressure_Pa: 5, iterations: 2, residual: 0 } as ConvergedLift;
     system.plates[0].x.fill(Number.NaN);
     expect(withWaviness(point, test)).toMatchObject({ status: 'singular', pressure_Pa: 5, iterations: 2 });
+    expect(testRuffling(test)).toEqual({ status: 'singular' });
     system.plates[0].x.fill(0);
     expect(testWaviness(test)).toMatchObject({ status: 'found', waviness: { margin: 1 } });
     expect(withWaviness(point, undefined)).toBe(point);

@@ -22,7 +22,7 @@ function problemOf(stack: StackInput, pressure_Pa: number, n: number): WaveProbl
   for (let step = 1; step <= 8; step++) {
     expect(equilibrate(system, (pressure_Pa * step) / 8, 1).status).toBe('converged');
   }
-  const waves = system.plates.map((plate) => createWavePlate(plate, [n]));
+  const waves = system.plates.map((plate) => createWavePlate(plate));
   for (const wave of waves) takeState(wave);
   const problem = createWaveProblem(waves, listTies(system));
   setWaves(problem, n);
