@@ -12,6 +12,7 @@ import { DamperForm } from './panels/damper-form.tsx';
 import { NoticeList } from './panels/notice-list.tsx';
 import { ShimTable } from './panels/shim-table.tsx';
 import { TopBar } from './panels/top-bar.tsx';
+import { Bars } from './projects/bars.tsx';
 import { SectionView } from './section/section-view.tsx';
 import { text } from './text/en.ts';
 
@@ -54,6 +55,7 @@ export function Bench(): JSX.Element {
         {text.skipToStack}
       </a>
       <TopBar />
+      <Bars />
       <main class="bench">
         <div class="side">
           <BuildList />

@@ -5,19 +5,28 @@ import { listenToKeys } from './app/keys.ts';
 import { keepPreferences } from './app/preferences.ts';
 import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
-import { startWith } from './app/store.ts';
+import { type Opened, startWith } from './app/store.ts';
 import { Bench } from './bench.tsx';
-import { readKept, startAutosave } from './storage/autosave.ts';
+import { startAccess } from './storage/access.ts';
+import { setBasis, startAutosave } from './storage/autosave.ts';
+import { readKept } from './storage/opening.ts';
 import './style/index.css';
+
+/** The demo is kept from its first edit on. */
+function newDemo(): Opened {
+  const first = { id: crypto.randomUUID(), project: demoProject() };
+  setBasis(first.id, { revision: 0, head: 0, document: first.project });
+  return first;
+}
 
 async function open(): Promise<void> {
   keepPreferences();
   listenToKeys();
-  const kept = await readKept();
-  const first = kept ?? demoProject();
-  startWith(first);
+  const first = (await readKept()) ?? newDemo();
+  startWith(first.project, first.id);
   startSolving();
-  startAutosave(first);
+  startAutosave();
+  startAccess();
   render(<Bench />, document.getElementById('app') as HTMLElement);
   await loadParser();
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
+import { keeping } from '../../src/ui/text/keeping.ts';
 import { cell, demoText, diameters, drop, force, kept, onBench, settled } from './bench-page.ts';
 
 const problem = (page: Page) => page.locator('.notice.problem');
@@ -82,82 +83,7 @@ describe('files', () => {
     }));
 });
 
-/** Puts a text in the place of the newest save on this machine. */
-const spoil = (page: Page, content: string): Promise<void> =>
-  page.evaluate(
-    (spoilt) =>
-      new Promise<void>((resolve, reject) => {
-        const open = indexedDB.open('shimwright');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const write = open.result.transaction('saves', 'readwrite');
-          const saves = write.objectStore('saves');
-          saves.getAllKeys().onsuccess = (event) => {
-            const keys = (event.target as IDBRequest<number[]>).result;
-            saves.put(spoilt, Math.max(...keys));
-          };
-          write.oncomplete = () => {
-            open.result.close();
-            resolve();
-          };
-        };
-      }),
-    content,
-  );
-
-const setAside = (page: Page): Promise<string[]> =>
-  page.evaluate(
-    () =>
-      new Promise<string[]>((resolve) => {
-        const open = indexedDB.open('shimwright');
-        open.onsuccess = () => {
-          const read = open.result.transaction('aside').objectStore('aside').getAll();
-          read.onsuccess = () => {
-            open.result.close();
-            resolve(read.result);
-          };
-        };
-      }),
-  );
-
 describe('work kept on this machine', () => {
-  it('a save that cannot be read is kept aside; the one before it opens, and the person is told', () =>
-    onBench(async (page) => {
-      await cell(page, 0, 'count').fill('2');
-      await kept(page);
-      await cell(page, 0, 'count').fill('3');
-      await kept(page);
-      await spoil(page, '{"half a');
-      await page.reload();
-      await settled(page);
-      expect(await problem(page).textContent()).toContain(text.notices.keptAsideOlder);
-      expect(await cell(page, 0, 'count').inputValue()).toBe('2');
-      await cell(page, 0, 'count').fill('4');
-      await kept(page);
-      expect(await setAside(page)).toEqual(['{"half a']);
-    }));
-
-  it('when none can be read, the demo opens and the saved text is still there', () =>
-    onBench(async (page) => {
-      const demo = await force(page);
-      await cell(page, 0, 'thickness_mm').fill('0.4');
-      await kept(page);
-      await spoil(page, '[]');
-      await page.reload();
-      await settled(page);
-      expect(await problem(page).textContent()).toContain(text.notices.keptAside);
-      expect(await force(page)).toBe(demo);
-      expect(await setAside(page)).toEqual(['[]']);
-    }));
-
-  it('a page that closes at once after an edit has kept it', () =>
-    onBench(async (page) => {
-      await cell(page, 0, 'count').fill('5');
-      await page.reload();
-      await settled(page);
-      expect(await cell(page, 0, 'count').inputValue()).toBe('5');
-    }));
-
   it('a browser without storage says so and works on', () =>
     onBench(async (page) => {
       await page.addInitScript(() => {
@@ -165,7 +91,7 @@ describe('work kept on this machine', () => {
       });
       await page.reload();
       await settled(page);
-      expect(await problem(page).textContent()).toContain(text.notices.noStorage);
+      expect(await page.locator('[data-bar=trouble]').textContent()).toContain(keeping.trouble.missing);
       const before = await force(page);
       await cell(page, 0, 'thickness_mm').fill('0.4');
       await expect.poll(() => force(page)).not.toBe(before);

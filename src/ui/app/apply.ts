@@ -3,8 +3,9 @@ import type { Project } from '../../model/project.ts';
 import { validateProject } from '../../model/validate.ts';
 import { InputError, type InputFault } from '../../units/fault.ts';
 import { text } from '../text/en.ts';
+import { keeping } from '../text/keeping.ts';
 import { inFamily } from './quantities.ts';
-import { commit, type EditNote } from './store.ts';
+import { commit, type EditNote, readOnly } from './store.ts';
 
 export interface EditFault {
   readonly code: string;
@@ -19,6 +20,7 @@ export function faultInWords(fault: InputFault): EditFault {
 
 /** Makes the edit, or says why not; the document stays as it was then. */
 export function editProject(edit: () => Project, note: EditNote): EditFault | undefined {
+  if (readOnly.value) return { code: 'project.read-only', message: keeping.access.refused };
   try {
     const next = edit();
     const checked = validateProject(next);

@@ -1,13 +1,15 @@
 /** Project files in and out: by dialog, by drop, as a download. */
 import { decodeProject, encodeProject } from '../../model/codec.ts';
 import { MAX_CHARACTERS } from '../../model/json-text.ts';
+import type { Project } from '../../model/project.ts';
 import type { InputFault } from '../../units/fault.ts';
 import { download, fileNameFor } from '../storage/download.ts';
+import { putAway } from '../storage/opening.ts';
 import { text } from '../text/en.ts';
 import { faultInWords } from './apply.ts';
 import { demoProject } from './demo.ts';
 import { tell } from './notices.ts';
-import { project, replaceProject, undoEdit } from './store.ts';
+import { openId, project, replaceProject, undoEdit } from './store.ts';
 
 const SHOWN_FAULTS = 6;
 
@@ -31,8 +33,7 @@ export async function openFile(file: File): Promise<void> {
   if (written === undefined) return refuse(file.name, [text.notices.unreadable]);
   const decoded = decodeProject(written);
   if (!decoded.ok) return refuse(file.name, decoded.faults.map(inWords));
-  replaceProject(decoded.document, `${text.bar.open} ${file.name}`);
-  tell(text.notices.opened(file.name), { action: { label: text.notices.undo, run: undoEdit } });
+  openAsNew(decoded.document, `${text.bar.open} ${file.name}`, text.notices.opened(file.name));
 }
 
 export function saveCopy(): void {
@@ -41,7 +42,15 @@ export function saveCopy(): void {
   tell(text.notices.saved(name));
 }
 
-export function openDemo(): void {
-  replaceProject(demoProject(), text.bar.demo);
-  tell(text.notices.demoOpened, { action: { label: text.notices.undo, run: undoEdit } });
+/** A project of its own beside those that are kept; undo goes back to the one before. */
+export function openAsNew(document: Project, label: string, message: string): void {
+  const id = crypto.randomUUID();
+  replaceProject(document, label, id);
+  const takeBack = (): void => {
+    undoEdit();
+    if (openId.value !== id) void putAway(id);
+  };
+  tell(message, { action: { label: text.notices.undo, run: takeBack } });
 }
+
+export const openDemo = (): void => openAsNew(demoProject(), text.bar.demo, text.notices.demoOpened);

@@ -42,3 +42,14 @@ export function redo<T>(history: History<T>): History<T> {
     future,
   };
 }
+
+/** The same history with every document changed in the same way. */
+export function mapDocuments<T>(history: History<T>, change: (document: T) => T): History<T> {
+  const each = (step: Step<T>): Step<T> => ({ ...step, document: change(step.document) });
+  return {
+    ...history,
+    past: history.past.map(each),
+    present: change(history.present),
+    future: history.future.map(each),
+  };
+}

@@ -2,24 +2,39 @@
 import { computed, signal } from '@preact/signals';
 import type { Build, Project, ValvePlace, Valving } from '../../model/project.ts';
 import { baselineOf, buildOf, changeBuild, changeValving } from './edits.ts';
-import { type History, record, redo, startHistory, undo } from './history.ts';
+import { type History, mapDocuments, record, redo, startHistory, undo } from './history.ts';
 import type { Theory } from './solved.ts';
 
 export type Direction = 1 | -1;
 
-const history = signal<History<Project> | undefined>(undefined);
+/** A document and the project of this machine that it belongs to: opening another project is a step of undo too. */
+export interface Opened {
+  readonly id: string;
+  readonly project: Project;
+}
+
+const history = signal<History<Opened> | undefined>(undefined);
 
 /** False until a saved project or the demo is open. */
 export const isOpen = computed(() => history.value !== undefined);
 
-const opened = (): History<Project> => {
+const openedHistory = (): History<Opened> => {
   if (!history.value) throw new Error('no project is open yet');
   return history.value;
 };
 
-export const project = computed(() => opened().present);
-export const undoLabel = computed(() => history.value?.past.at(-1)?.label);
-export const redoLabel = computed(() => history.value?.future[0]?.label);
+export const opened = computed(() => openedHistory().present);
+export const openId = computed(() => opened.value.id);
+export const project = computed(() => opened.value.project);
+
+/** True while another tab writes this project: it can be looked at, and another can be opened in its place. */
+export const readOnly = signal(false);
+
+/** Nothing is undone in a project that another tab writes, but leaving it can be. */
+const stepLabel = (step: { document: Opened; label: string } | undefined): string | undefined =>
+  step && !(readOnly.value && step.document.id === openId.value) ? step.label : undefined;
+export const undoLabel = computed(() => stepLabel(history.value?.past.at(-1)));
+export const redoLabel = computed(() => stepLabel(history.value?.future[0]));
 
 /** Goes up with every change that did not come from typing in a field: fields then show the document again. */
 export const revision = signal(0);
@@ -63,8 +78,8 @@ export const setTopSpeed = (speed_m_s: number): void => {
 };
 
 /** The first project shown; there is nothing to undo before it. */
-export function startWith(first: Project): void {
-  history.value = startHistory(first);
+export function startWith(first: Project, id: string): void {
+  history.value = startHistory({ id, project: first });
   wantedBuild.value = first.builds.find((build) => build.id !== first.baselineBuild)?.id ?? first.baselineBuild;
 }
 
@@ -78,26 +93,48 @@ export interface EditNote {
 }
 
 export function commit(next: Project, note: EditNote): void {
-  const now = opened();
-  if (next === now.present) return;
-  history.value = record(now, next, note.label, note.mergeKey);
+  const { id, project: now } = opened.value;
+  if (next === now || readOnly.value) return;
+  history.value = record(openedHistory(), { id, project: next }, note.label, note.mergeKey);
   if (note.mergeKey === undefined) revision.value++;
 }
 
-/** Another project takes the place of this one; undo brings this one back. */
-export function replaceProject(next: Project, label: string): void {
-  commit(next, { label });
+/** Another document takes the place of this one; undo brings this one back. */
+export function replaceProject(next: Project, label: string, id: string): void {
+  if (readOnly.value && id === openId.value) return;
+  history.value = record(openedHistory(), { id, project: next }, label);
+  revision.value++;
   wantedBuild.value = next.builds.find((build) => build.id !== next.baselineBuild)?.id ?? next.baselineBuild;
   hiddenBuilds.value = new Set();
   heldParts.value = {};
 }
 
-function travel(step: (h: History<Project>) => History<Project>): void {
-  history.value = step(opened());
+const ELSEWHERE = 'elsewhere';
+
+/** Shows what another tab has saved; all of it is one step of undo. */
+export function followElsewhere(next: Project, label: string): void {
+  history.value = record(openedHistory(), { id: openId.value, project: next }, label, ELSEWHERE);
   revision.value++;
 }
-export const undoEdit = (): void => travel(undo);
-export const redoEdit = (): void => travel(redo);
+
+/** What is open goes on as another project of this machine; its steps of undo come along. */
+export function moveTo(id: string, name: string): void {
+  const from = openId.value;
+  const moved = mapDocuments(openedHistory(), (step) => (step.id === from ? { ...step, id } : step));
+  history.value = { ...moved, present: { id, project: { ...moved.present.project, name } } };
+  revision.value++;
+}
+
+function travel(step: (h: History<Opened>) => History<Opened>): void {
+  history.value = step(openedHistory());
+  revision.value++;
+}
+export const undoEdit = (): void => {
+  if (undoLabel.value !== undefined) travel(undo);
+};
+export const redoEdit = (): void => {
+  if (redoLabel.value !== undefined) travel(redo);
+};
 
 export const withBuild = (id: string, change: (build: Build) => Build): Project =>
   changeBuild(project.value, id, change);

@@ -1,88 +1,163 @@
-/** Keeps the project on this machine as it is edited, within a second; says so when it cannot. */
-import { effect, signal } from '@preact/signals';
+/** Keeps the open project on this machine as it is edited, within a second; says so when it cannot. */
+import { effect, signal, untracked } from '@preact/signals';
 import { decodeProject, encodeProject } from '../../model/codec.ts';
 import type { Project } from '../../model/project.ts';
 import { tell } from '../app/notices.ts';
-import { project } from '../app/store.ts';
-import { text } from '../text/en.ts';
-import { download } from './download.ts';
-import { findLeft, forgetLeft, leave } from './leaving.ts';
-import { openSaves, readNewest, type SavesDb, writeSave } from './saves.ts';
+import { followElsewhere, moveTo, type Opened, opened, openId, undoLabel } from '../app/store.ts';
+import { keeping } from '../text/keeping.ts';
+import { connect, trouble, troubleOf } from './connection.ts';
+import type { KeepingDb, ProjectRecord } from './database.ts';
+import { forgetLeft, leave } from './leaving.ts';
+import { remember } from './remembered.ts';
+import { readNewest, saveState } from './states.ts';
+import { tellTabs } from './tabs.ts';
 
 export const savingState = signal<'saved' | 'saving' | 'failed'>('saved');
 
-/** Quiet time after an edit before it is written [ms]. */
+/** Quiet time after an edit before it is written, and the longest wait while edits go on [ms]. */
 const QUIET_MS = 250;
+const LONGEST_MS = 700;
 
-let db: SavesDb | undefined;
-/** Stays until it is known to be among the saves. */
-let unsaved: Project | undefined;
+/** What is kept of a project, as far as this page knows. */
+interface Basis {
+  readonly revision: number;
+  readonly head: number;
+  readonly document?: Project;
+}
+interface Unsaved {
+  readonly document: Project;
+  readonly note: string;
+  readonly since: number;
+}
+
+const bases = new Map<string, Basis>();
+/** Stays until it is known to be among the states. */
+const unsaved = new Map<string, Unsaved>();
+/** Projects of which it is not yet known whether this tab may write them. */
+const waiting = new Set<string>();
 let timer: ReturnType<typeof setTimeout> | undefined;
+let writing: Promise<void> = Promise.resolve();
 
-function storageFailed(): void {
-  savingState.value = 'failed';
-  tell(text.notices.noStorage, { tone: 'problem' });
+export const readText = (projectText: string): Project | undefined => {
+  const decoded = decodeProject(projectText);
+  return decoded.ok ? decoded.document : undefined;
+};
+
+export const setBasis = (id: string, basis: Basis): void => void bases.set(id, basis);
+export const isUnsaved = (id: string): boolean => unsaved.has(id);
+
+export function setWaiting(id: string, waits: boolean): void {
+  if (waits) waiting.add(id);
+  else waiting.delete(id);
 }
 
-/** The project kept on this machine, if there is one that can be read. */
-export async function readKept(): Promise<Project | undefined> {
+/** Saves one after the other, so that each goes on from the one before it. */
+export function flush(id: string): Promise<void> {
+  writing = writing.then(() => write(id));
+  return writing;
+}
+
+const flushAll = (): void => [...unsaved.keys()].forEach((id) => void flush(id));
+
+async function write(id: string): Promise<void> {
+  const next = unsaved.get(id);
+  if (!next || waiting.has(id)) return;
+  const db = await connect();
+  if (!db) return fail();
   try {
-    db = await openSaves();
-    await takeUpLeft(db);
-    const { document, unreadable } = await readNewest(db, (saved) => {
-      const decoded = decodeProject(saved);
-      return decoded.ok ? decoded.document : undefined;
-    });
-    if (unreadable.length > 0) tellUnreadable(unreadable[0], document !== undefined);
-    return document;
-  } catch {
-    storageFailed();
-    return undefined;
+    const projectText = encodeProject(next.document);
+    const { name } = next.document;
+    const basis = bases.get(id)?.revision ?? 0;
+    const saved = await saveState(db, { id, name, projectText, note: next.note, basis, savedAt: Date.now() });
+    if (saved.kind === 'conflict') await fork(db, id, next);
+    else accept(saved.record, next);
+  } catch (error) {
+    trouble.value = troubleOf(error);
+    fail();
   }
 }
 
-async function takeUpLeft(saves: SavesDb): Promise<void> {
-  for (const { projectText, forget } of findLeft()) {
-    await writeSave(saves, projectText);
-    forget();
+function fail(): void {
+  savingState.value = 'failed';
+}
+
+function accept({ id, revision, head }: ProjectRecord, saved: Unsaved): void {
+  bases.set(id, { revision, head, document: saved.document });
+  if (unsaved.get(id) === saved) unsaved.delete(id);
+  forgetLeft(id);
+  trouble.value = undefined;
+  if (openId.peek() === id) remember(id);
+  tellTabs({ kind: 'saved', project: id });
+  follow(opened.peek());
+  savingState.value = unsaved.size === 0 ? 'saved' : 'saving';
+}
+
+/** Somebody else has saved meanwhile: both are kept, this work as a project of its own. */
+async function fork(db: KeepingDb, id: string, next: Unsaved): Promise<void> {
+  const [copyId, name] = [crypto.randomUUID(), keeping.forkName(next.document.name)];
+  const copy = { ...next.document, name };
+  const projectText = encodeProject(copy);
+  const saved = await saveState(db, { id: copyId, name, projectText, note: next.note, basis: 0, savedAt: Date.now() });
+  if (saved.kind === 'conflict') throw new Error('a new project cannot be there already');
+  unsaved.delete(id);
+  bases.delete(id);
+  tell(keeping.access.forked(next.document.name, name), { tone: 'problem' });
+  if (openId.peek() === id) moveTo(copyId, name);
+  accept(saved.record, { ...next, document: copy });
+  forgetLeft(id);
+}
+
+/** Notes what is to be written; what was opened is not written again until it changes. */
+function follow({ id, project }: Opened): void {
+  if (bases.get(id)?.document === project) {
+    unsaved.delete(id);
+    if (unsaved.size === 0) savingState.value = 'saved';
+    return;
   }
-}
-
-function tellUnreadable(saved: string, hasOlder: boolean): void {
-  tell(hasOlder ? text.notices.keptAsideOlder : text.notices.keptAside, {
-    tone: 'problem',
-    action: { label: text.notices.downloadKept, run: () => download('kept-aside.shimwright.json', saved) },
-  });
-}
-
-/** Writes the newest; writes that overlap are done by the browser in the order they began. */
-function flush(isLeaving = false): void {
+  const before = unsaved.get(id);
+  if (before?.document === project) return;
+  const now = Date.now();
+  const since = before?.since ?? now;
+  unsaved.set(id, { document: project, note: undoLabel.peek() ?? '', since });
+  if (savingState.value !== 'failed') savingState.value = 'saving';
   clearTimeout(timer);
-  const next = unsaved;
-  if (!next || !db) return;
-  const projectText = encodeProject(next);
-  if (isLeaving) leave(projectText);
-  writeSave(db, projectText).then(() => {
-    if (unsaved !== next) return;
-    unsaved = undefined;
-    forgetLeft();
-    savingState.value = 'saved';
-  }, storageFailed);
+  timer = setTimeout(flushAll, Math.max(0, Math.min(QUIET_MS, since + LONGEST_MS - now)));
 }
 
-/** Follows the document; what was opened is not written again until it changes. */
-export function startAutosave(alreadyKept: Project | undefined): void {
-  if (!db) return;
-  let kept = alreadyKept;
+/** Shows what is kept when it is newer than what is shown; edits not saved yet are never replaced by it. */
+export async function catchUp(db: KeepingDb, record: ProjectRecord): Promise<void> {
+  const { id } = record;
+  const basis = bases.get(id);
+  if (basis && basis.head === record.head) {
+    bases.set(id, { ...basis, revision: record.revision });
+    return;
+  }
+  if (unsaved.has(id)) return;
+  const { document, record: read } = await readNewest(db, id, readText);
+  if (!document || !read || unsaved.has(id) || openId.peek() !== id) return;
+  bases.set(id, { revision: read.revision, head: read.head, document });
+  followElsewhere(document, keeping.access.followed);
+}
+
+/** Everything not kept yet goes where a closing page can still put it. */
+function onLeaving(): void {
+  for (const [id, { document: left, note }] of unsaved) {
+    const basis = bases.get(id)?.revision ?? 0;
+    leave({ id, name: left.name, note, basis, projectText: encodeProject(left) });
+  }
+  flushAll();
+}
+
+export function retrySaving(): void {
+  follow(opened.peek());
+  flushAll();
+}
+
+export function startAutosave(): void {
   effect(() => {
-    const now = project.value;
-    if (now === kept) return;
-    kept = now;
-    unsaved = now;
-    savingState.value = 'saving';
-    clearTimeout(timer);
-    timer = setTimeout(flush, QUIET_MS);
+    const now = opened.value;
+    untracked(() => follow(now));
   });
-  document.addEventListener('visibilitychange', () => document.hidden && flush(true));
-  window.addEventListener('pagehide', () => flush(true));
+  document.addEventListener('visibilitychange', () => document.hidden && onLeaving());
+  window.addEventListener('pagehide', onLeaving);
 }

@@ -62,7 +62,6 @@ export const benchWords = {
     keptAsideOlder:
       'The newest save on this machine could not be read; an older one is open. The unreadable one is kept aside.',
     downloadKept: 'Download it',
-    noStorage: 'This browser does not keep work here (private window or storage full). Save a copy before you leave.',
     dropHere: 'Drop a project file to open it',
   },
   saving: { saved: 'Kept on this machine', saving: 'Keeping…', failed: 'Not kept' },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { HISTORY_LIMIT, record, redo, startHistory, undo } from '../../../../src/ui/app/history.ts';
+import { HISTORY_LIMIT, mapDocuments, record, redo, startHistory, undo } from '../../../../src/ui/app/history.ts';
 
 describe('history', () => {
   it('goes back and forth, and names what it takes back', () => {
@@ -60,5 +60,13 @@ describe('history', () => {
         expect(moved.past.map((step) => step.document)).toEqual(h.past.map((step) => step.document));
       }),
     );
+  });
+
+  it('changes every document in the same way, and nothing else', () => {
+    const h = undo(record(record(startHistory(1), 2, 'x', 'k'), 3, 'y'));
+    const mapped = mapDocuments(h, (n) => n * 10);
+    expect([undo(mapped).present, mapped.present, redo(mapped).present]).toEqual([10, 20, 30]);
+    expect(mapped.past.map(({ label }) => label)).toEqual(['x']);
+    expect(mapped.future.map(({ label }) => label)).toEqual(['y']);
   });
 });

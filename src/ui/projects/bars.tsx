@@ -1,0 +1,72 @@
+/** Bars under the top bar: what concerns the open project as a whole and stays until something is done about it. */
+import type { ComponentChildren, JSX } from 'preact';
+import { saveCopy } from '../app/files.ts';
+import { access, isTakingOver, takeOver } from '../storage/access.ts';
+import { retrySaving } from '../storage/autosave.ts';
+import { type Trouble, trouble } from '../storage/connection.ts';
+import { keeping } from '../text/keeping.ts';
+
+interface BarProps {
+  readonly kind: string;
+  readonly tone?: 'problem';
+  readonly message: string;
+  readonly children: ComponentChildren;
+}
+
+export function Bar({ kind, tone, message, children }: BarProps): JSX.Element {
+  return (
+    <div class={`keeping-bar ${tone ?? ''}`} data-bar={kind} role={tone === 'problem' ? 'alert' : 'status'}>
+      <p>{message}</p>
+      <div class="acts">{children}</div>
+    </div>
+  );
+}
+
+interface ActProps {
+  readonly label: string;
+  readonly onClick: () => void;
+  readonly title?: string;
+  readonly disabled?: boolean;
+}
+
+export const Act = ({ label, ...button }: ActProps): JSX.Element => (
+  <button type="button" class="button" {...button}>
+    {label}
+  </button>
+);
+
+const canRetry = (why: Trouble): boolean => why !== 'blocked' && why !== 'outdated';
+
+function TroubleBar(): JSX.Element | null {
+  const why = trouble.value;
+  if (!why) return null;
+  return (
+    <Bar kind="trouble" tone="problem" message={keeping.trouble[why]}>
+      <Act label={keeping.trouble.download} onClick={saveCopy} />
+      {canRetry(why) ? (
+        <Act label={keeping.trouble.retry} onClick={retrySaving} />
+      ) : (
+        <Act label={keeping.trouble.reload} onClick={() => location.reload()} />
+      )}
+    </Bar>
+  );
+}
+
+function AccessBar(): JSX.Element | null {
+  if (access.value !== 'reading') return null;
+  const { reading, takingOver, takeOver: label, takeOverWhy } = keeping.access;
+  return (
+    <Bar kind="access" message={isTakingOver.value ? takingOver : reading}>
+      <Act label={label} title={takeOverWhy} disabled={isTakingOver.value} onClick={() => void takeOver()} />
+    </Bar>
+  );
+}
+
+export function Bars(): JSX.Element {
+  return (
+    <section class="keeping-bars" aria-label={keeping.bars}>
+      <TroubleBar />
+      <AccessBar />
+    </section>
+  );
+}

@@ -1,0 +1,111 @@
+/** Words about projects and how they are kept, in English. A translation is one file of this shape. */
+const plural = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+/** Long names are cut, so that the name with the words behind it still fits into a project file. */
+const withTail = (name: string, tail: string): string => `${name.slice(0, 160)}${tail}`;
+
+export const keeping = {
+  forkName: (name: string) => withTail(name, ' (from another tab)'),
+  copyName: (name: string) => withTail(name, ' copy'),
+  unnamed: 'without a name',
+
+  access: {
+    refused: 'another tab is editing this project. “Edit here instead” at the top takes it over',
+    reading: 'This project is open in another tab. Here it can be read, and it follows what is done there.',
+    takeOver: 'Edit here instead',
+    takeOverWhy: 'The other tab saves its last edits first; then it can only read',
+    takingOver: 'Waiting for the other tab…',
+    notHandedOver:
+      'The other tab could not save its last edits, so it keeps the project. Go there and download a copy first.',
+    nowWriting: 'The other tab has let go of this project. It can be edited here now.',
+    nowReading: 'Another tab has taken this project over. Your edits were saved first.',
+    followed: 'Edits in another tab',
+    forked: (name: string, copy: string) =>
+      `Another tab had saved “${name}” meanwhile. Neither was overwritten: your edits go on here as “${copy}”.`,
+    forkedLeft: (name: string, copy: string) =>
+      `A tab was closed before its last edits of “${name}” were saved, and another had saved meanwhile. Those edits are kept as “${copy}”.`,
+  },
+
+  trouble: {
+    missing:
+      'This browser keeps nothing here (private window, or storage switched off). Your work is in this tab only: download a copy before you close it.',
+    full: 'There is no room left to keep work on this machine. Your work is in this tab only: download a copy, then delete projects for good or free disk space, and try again.',
+    blocked:
+      'A tab with an older Shimwright holds the kept projects. Close it, then reload this one. Until then your work is in this tab only.',
+    outdated:
+      'A newer Shimwright is open in another tab. Edits here are no longer kept: download a copy if there are any, then reload.',
+    failed:
+      'The browser could not keep your work on this machine. It is in this tab only: download a copy before you close it.',
+    download: 'Download a copy',
+    retry: 'Try again',
+    reload: 'Reload',
+  },
+
+  bars: 'About this project',
+
+  projects: {
+    open: 'Projects…',
+    openWhy: 'All projects on this machine: open, duplicate, saved states, delete',
+    title: 'Projects on this machine',
+    close: 'Close',
+    none: 'Nothing is kept here yet. The project on the bench is kept from its first edit on.',
+    here: 'open here',
+    elsewhere: 'open in another tab',
+    notKept: 'not changed yet, so not kept',
+    facts: (changed: string, size: string) => `changed ${changed} · ${size}`,
+    openIt: (name: string) => `Open ${name}`,
+    duplicate: (name: string) => `Duplicate ${name}`,
+    rename: (name: string) => `Rename ${name}`,
+    renameTo: 'New name',
+    renameDone: 'Rename',
+    history: (name: string) => `Saved states of ${name}`,
+    remove: (name: string) => `Delete ${name}`,
+    removed: (name: string) => `${name} is deleted. It can be taken back for 30 days.`,
+    heldElsewhere: (name: string) => `${name} is open in another tab. Close it there first; nothing was changed.`,
+    unreadable: (name: string) => `${name} could not be read. What was kept of it is under “Kept aside”.`,
+    duplicated: (name: string) => `${name} is kept as a project of its own.`,
+    deleted: 'Deleted',
+    deletedFacts: (day: string) => `deleted ${day}`,
+    takeBack: (name: string) => `Take back ${name}`,
+    forGood: (name: string) => `Delete ${name} for good`,
+    forGoodSure: (name: string) => `Delete ${name} for good, with all its saved states? This cannot be undone.`,
+    forGoodYes: 'Delete for good',
+    forGoodNo: 'Keep it',
+    aside: 'Kept aside: could not be read',
+    asideFacts: (day: string, size: string) => `saved ${day} · ${size}`,
+    asideDownload: 'Download',
+    asideRemove: 'Throw away',
+    startNew: 'Start a new project from a demo',
+    demoOpened: (title: string) => `${title} is open as a project of its own. Undo goes back to the one before.`,
+    room: (used: string, projects: number) => `${plural(projects, 'project', 'projects')}, ${used} on this machine.`,
+    lasting: 'The browser has promised to keep them.',
+    mayClear:
+      'The browser may clear them when disk space runs short, and a private window forgets them when it closes.',
+    askToKeep: 'Ask the browser to keep them',
+    refusedToKeep: 'The browser made no promise. Save copies of what matters as files.',
+  },
+
+  states: {
+    title: (name: string) => `Saved states of “${name}”`,
+    why: 'Every save of the last minutes, then fewer the older they are: one a minute, a quarter of an hour, a day, a week.',
+    newest: 'newest',
+    facts: (when: string, size: string) => `${when} · ${size}`,
+    after: (note: string) => `after: ${note}`,
+    look: (when: string) => `Compare the state of ${when} with now`,
+    restore: (when: string) => `Restore the state of ${when}`,
+    asCopy: (when: string) => `Open the state of ${when} as a project of its own`,
+    lookShort: 'Compare',
+    restoreShort: 'Restore',
+    asCopyShort: 'As a copy',
+    restored: (when: string) => `The state of ${when} is back. Undo brings today’s work back.`,
+    restoreLabel: (when: string) => `Restore ${when}`,
+    copied: (when: string) => `The state of ${when} is open as a project of its own.`,
+    unreadable: (when: string) => `The state of ${when} could not be read; it stays as it is.`,
+    sameAsNow: 'the same as now',
+    gone: (build: string) => `${build}: not there then`,
+    added: (build: string) => `${build}: not there now`,
+    changed: (build: string, difference: string) => `${build}: now → then ${difference}`,
+    otherwise: 'something beside the builds differs (damper, oil, gas, names or notes)',
+    back: 'All projects',
+  },
+};
