@@ -26,6 +26,18 @@ describe('inverseCurve', () => {
     expect(asked).toBeLessThan(6);
   });
 
+  it('needs no more where nothing happens over the first samples', () => {
+    let asked = 0;
+    const late = (at: number) => {
+      asked++;
+      return at < 2 ? 0 : at - 2;
+    };
+    const inverse = inverseCurve(x, x.map(late), late);
+    asked = 0;
+    expect(value(inverse(3))).toBeCloseTo(5, 12);
+    expect(asked).toBeLessThan(6);
+  });
+
   it('finds its way on a curve with a corner and a steep flank', () => {
     const corner = (at: number) => (at < 3 ? 1e-3 * at : 3e-3 + (at - 3) * 1e3);
     const inverse = inverseCurve(x, x.map(corner), corner);
