@@ -17,15 +17,18 @@ export {
   type SpeedForce,
   warmingPerMinute,
 } from './cycle/read-cycle.ts';
+export { parseTrace, type Trace } from './cycle/trace.ts';
 export type * from './cycle/types.ts';
 export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
 export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
 export { type AeratedOil, airShare, densityAtPressure, effectiveBulkModulus } from './fluid/bulk-modulus.ts';
+export { type HeatedMasses, temperatureRise } from './fluid/heat.ts';
 export { isoGradeEntry } from './fluid/iso-grades.ts';
 export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
+export { heatedMassesOf } from './from-model/heated-masses.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
