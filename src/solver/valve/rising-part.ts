@@ -2,6 +2,9 @@
  * Samples of a valve along the mean pressure on its pressure zone, as far as flow and drop rise with it.
  * They rise wherever the opening does and the ports lose more than their jets give back (stack-path.ts); the opening is a monotone
  * cubic between the points of its table, so it can fall only from one of these to the next, and the samples see that.
+ *
+ * symbol  unit  meaning
+ * P, p    Pa    mean pressure on the pressure zone
  */
 import type { OpeningTable } from './opening-table.ts';
 

@@ -10,8 +10,6 @@
  * Q_max   m3/s   flow that it passes at most
  */
 import { chokedFlow } from '../restriction/cavitation.ts';
-import type { Restriction } from '../restriction/types.ts';
-import type { ValvePoint } from './explicit-valve.ts';
 
 export type ThroatName = 'ports' | 'shims' | 'notches' | 'bleed' | 'poppet' | 'check';
 
@@ -24,12 +22,13 @@ export interface Throat {
   readonly dropBefore_Pa: number;
 }
 
+/** What a restriction says of its narrowest jet. */
+interface Narrowing {
+  readonly throat_m2?: (flow_m3_s: number) => number;
+}
+
 /** That of a path with the chamber right before it; none where nothing flows or no jet forms. */
-export function throatOf(
-  path: ThroatName,
-  restriction: Pick<Restriction, 'throat_m2'> | undefined,
-  flow_m3_s = 0,
-): readonly Throat[] {
+export function throatOf(path: ThroatName, restriction: Narrowing | undefined, flow_m3_s = 0): readonly Throat[] {
   if (!restriction?.throat_m2 || flow_m3_s === 0) return [];
   return [{ path, area_m2: restriction.throat_m2(flow_m3_s), flow_m3_s, dropBefore_Pa: 0 }];
 }
@@ -44,10 +43,11 @@ export interface CavitatingPath {
 
 /**
  * The paths that would have to pass more than they can: the drop of the point is too small there.
+ * @param point  of a valve; without throats nothing can be told
  * @param upstream_Pa  absolute pressure of the chamber that the oil comes from
  */
 export function cavitatingPaths(
-  { throats = [] }: ValvePoint,
+  { throats = [] }: { readonly throats?: readonly Throat[] },
   upstream_Pa: number,
   density_kg_m3: number,
 ): CavitatingPath[] {
