@@ -4,6 +4,7 @@ import { validateProject } from '../../model/validate.ts';
 import { InputError, type InputFault } from '../../units/fault.ts';
 import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
+import { tell } from './notices.ts';
 import { inFamily } from './quantities.ts';
 import { commit, type EditNote, readOnly } from './store.ts';
 
@@ -20,7 +21,10 @@ export function faultInWords(fault: InputFault): EditFault {
 
 /** Makes the edit, or says why not; the document stays as it was then. */
 export function editProject(edit: () => Project, note: EditNote): EditFault | undefined {
-  if (readOnly.value) return { code: 'project.read-only', message: keeping.access.refused };
+  if (readOnly.value) {
+    tell(keeping.access.refused, { tone: 'problem' });
+    return { code: 'project.read-only', message: keeping.access.refused };
+  }
   try {
     const next = edit();
     const checked = validateProject(next);

@@ -10,7 +10,7 @@ export const keeping = {
   unnamed: 'without a name',
 
   access: {
-    refused: 'another tab is editing this project. “Edit here instead” at the top takes it over',
+    refused: 'Nothing was changed: another tab is editing this project. “Edit here instead” at the top takes it over',
     reading: 'This project is open in another tab. Here it can be read, and it follows what is done there.',
     takeOver: 'Edit here instead',
     takeOverWhy: 'The other tab saves its last edits first; then it can only read',
