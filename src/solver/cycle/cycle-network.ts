@@ -21,7 +21,7 @@ import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import type { HermiteTable } from '../numeric/hermite-table.ts';
 import { type LaggedCheck, laggedCheck } from './check-lag.ts';
 import { bothWays } from './flow-table.ts';
-import { gasEnergy, gasPressure, gasVolume } from './gas-root.ts';
+import { gasEnergy, gasPressure } from './gas-root.ts';
 import { type OilState, oilState } from './oil-state.ts';
 import type { CycleModel, Drive } from './types.ts';
 
@@ -34,6 +34,9 @@ interface LinkCheck {
 
 /** Speed over which the friction of a floating piston turns, as that of the shaft [m/s]. */
 const SEPARATOR_TURNS_M_S = 1e-3;
+
+/** Share of its last drop from which on a table counts as at its end. */
+const NEAR_END = 0.99;
 
 /** Holds the damper at one moment; every array has one entry a chamber, the root first. */
 export class CycleNetwork {
@@ -91,11 +94,6 @@ export class CycleNetwork {
       state[i - 1] = V / this.oil.volume(p) - V / this.#chargedVolume;
     }
     return state;
-  }
-
-  /** Content of all chambers at atmospheric pressure, M. */
-  get total_m3(): number {
-    return this.#total_m3;
   }
 
   /** One pressure all through: the chambers as one around the gas. */
@@ -190,9 +188,18 @@ export class CycleNetwork {
     return sum;
   }
 
-  /** Volume of the gas [m3]. */
-  get gasVolume_m3(): number {
-    return gasVolume(this.model.root.gas, this.gasPressure_Pa);
+  /** The valve whose table ends at the drop that is on it, in words. */
+  get valveAtEnd(): string | undefined {
+    for (const [k, { name, parent, link }] of this.model.chambers.entries()) {
+      const drop = this.#drop(k + 1);
+      const end = drop < 0 ? this.#steady[k].first : this.#steady[k].last;
+      if (!(drop / end > NEAR_END)) continue;
+      const { endReason } = drop < 0 ? link.inward : link.outward;
+      const way = drop < 0 ? `${parent} to ${name}` : `${name} to ${parent}`;
+      const megapascals = (Math.abs(end) / 1e6).toPrecision(4);
+      return `the valve from ${way} ends at a drop of ${megapascals} MPa${endReason ? ` (${endReason})` : ''}`;
+    }
+    return undefined;
   }
 
   #volume(i: number, x: number): number {

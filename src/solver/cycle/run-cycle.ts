@@ -152,7 +152,11 @@ function failed(
 ): FailedCycle {
   network.read(time, state);
   const pressures = network.names.map((name, i) => `${name} ${(network.pressure_Pa[i] / 1e6).toPrecision(4)} MPa`);
-  return { status, time_s: time, reason: `${IN_WORDS[status]}; absolute pressures there: ${pressures.join(', ')}` };
+  return {
+    status,
+    time_s: time,
+    reason: `${network.valveAtEnd ?? IN_WORDS[status]}; absolute pressures there: ${pressures.join(', ')}`,
+  };
 }
 
 const IN_WORDS: Record<Exclude<StiffResult['status'], 'finished'>, string> = {

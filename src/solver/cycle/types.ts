@@ -12,6 +12,8 @@ export interface DirectionFlow {
   readonly steady: FlowTable;
   /** What a check lets through beside it, once it has opened. */
   readonly check?: FlowTable;
+  /** Why the tables end where they end, when the valve is not known beyond. */
+  readonly endReason?: string;
 }
 
 /** Between a chamber and its parent. */

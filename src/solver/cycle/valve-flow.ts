@@ -26,6 +26,8 @@ export class ValveFailed extends Error {
 /** @throws ValveFailed where the valve has no state, though it has at more */
 export function directionFlow(valve: Valve): DirectionFlow {
   const end_Pa = lastDrop(valve);
+  const beyond = end_Pa < LARGEST_DROP_PA ? valve.atDrop(end_Pa * (1 + 2 * END_SHARE)) : undefined;
+  const ends = beyond && beyond.status !== 'converged' ? { endReason: beyond.reason } : {};
   const known = new Map<number, ValvePoint>();
   const at = (drop_Pa: number): ValvePoint => {
     const point = known.get(drop_Pa) ?? converged(valve.atDrop(drop_Pa));
@@ -34,8 +36,8 @@ export function directionFlow(valve: Valve): DirectionFlow {
   };
   const check = (drop_Pa: number) => at(drop_Pa).flows.check_m3_s ?? 0;
   const steady = tabulateFlow((drop_Pa) => totalFlow(at(drop_Pa).flows) - check(drop_Pa), end_Pa);
-  if (check(end_Pa) === 0) return { steady };
-  return { steady, check: tabulateFlow(check, end_Pa) };
+  if (check(end_Pa) === 0) return { steady, ...ends };
+  return { steady, check: tabulateFlow(check, end_Pa), ...ends };
 }
 
 /** Largest drop at which the valve is known. */
@@ -53,6 +55,8 @@ function lastDrop(valve: Valve): number {
 }
 
 function converged(point: ValvePoint | FailedValve): ValvePoint {
-  if (point.status === 'converged') return point;
-  throw new ValveFailed(point);
+  if (point.status !== 'converged') throw new ValveFailed(point);
+  const flow = totalFlow(point.flows);
+  if (Number.isFinite(flow)) return point;
+  throw new ValveFailed({ status: 'not-converged', reason: `the flow is ${flow} at a drop of ${point.drop_Pa} Pa` });
 }
