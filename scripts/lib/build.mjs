@@ -8,7 +8,16 @@ export const BENCH_FOLDER = join(ROOT, 'dist/bench');
 export const CLI_BUNDLE = join(ROOT, 'dist/cli/shimwright.js');
 
 const SHARED = ['package.json', 'package-lock.json', 'scripts/lib', 'src/units', 'src/model', 'src/solver', 'src/demo'];
-const BENCH_SOURCES = [...SHARED, 'index.html', 'public', 'vite.config.ts', 'src/ui', 'workers'];
+const BENCH_SOURCES = [
+  ...SHARED,
+  'index.html',
+  'public',
+  'vite.config.ts',
+  'src/ui',
+  'src/proof',
+  'workers',
+  'reference-cases',
+];
 const CLI_SOURCES = [...SHARED, 'vite.cli.config.ts', 'src/cli'];
 
 /** @param {readonly string[]} sources */

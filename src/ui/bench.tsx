@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { openFile } from './app/files.ts';
+import { route } from './app/route.ts';
 import { isOpen } from './app/store.ts';
 import { ChartView } from './charts/chart-view.tsx';
 import { Readout } from './charts/readout.tsx';
@@ -13,6 +14,7 @@ import { NoticeList } from './panels/notice-list.tsx';
 import { ShimTable } from './panels/shim-table.tsx';
 import { TopBar } from './panels/top-bar.tsx';
 import { Bars } from './projects/bars.tsx';
+import { ProofGate } from './proof/proof-gate.tsx';
 import { SectionView } from './section/section-view.tsx';
 import { text } from './text/en.ts';
 
@@ -47,8 +49,7 @@ function DropVeil(): JSX.Element | null {
   return over.value ? <div class="drop-veil">{text.notices.dropHere}</div> : null;
 }
 
-export function Bench(): JSX.Element {
-  if (!isOpen.value) return <p class="opening">{text.loading}</p>;
+function BenchPage(): JSX.Element {
   return (
     <>
       <a class="skip" href="#stack">
@@ -71,6 +72,15 @@ export function Bench(): JSX.Element {
           <Readout />
         </div>
       </main>
+    </>
+  );
+}
+
+export function Bench(): JSX.Element {
+  if (!isOpen.value) return <p class="opening">{text.loading}</p>;
+  return (
+    <>
+      {route.value === 'proof' ? <ProofGate /> : <BenchPage />}
       <NoticeList />
       <DropVeil />
     </>

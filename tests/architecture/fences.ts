@@ -63,7 +63,7 @@ const ROWS: Record<Zone, Row> = {
   'proof spawn': { values: [], types: ['page side'], workers: ['proof worker'] },
   'proof worker': { values: ['proof worker', 'both sides', 'proof'], types: ['proof protocol'], packages: ['comlink'] },
   ui: {
-    values: ['ui', 'units base', 'units', 'model', 'demo', 'client', 'proof client'],
+    values: ['ui', 'units base', 'units', 'model', 'demo', 'package', 'client', 'proof client'],
     types: ['protocol', 'proof protocol'],
     packages: ['@preact/signals', 'idb', 'papaparse', 'plotly.js-dist', 'preact'],
   },

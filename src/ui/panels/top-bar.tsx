@@ -6,6 +6,7 @@ import { openDemo, openFile, saveCopy } from '../app/files.ts';
 import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
 import { solverState } from '../app/solve.ts';
 import { project, redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
+import { ProofLink } from '../proof/proof-link.tsx';
 import { savingState } from '../storage/autosave.ts';
 import { text } from '../text/en.ts';
 import { Choice } from './choice.tsx';
@@ -115,6 +116,7 @@ export function TopBar(): JSX.Element {
         />
       </div>
       <FileButtons />
+      <ProofLink />
       <div class="group">
         <UnitChoice />
         <IconButton

@@ -1,6 +1,6 @@
 /** Hands a text to the person as a file. */
-export function download(fileName: string, content: string): void {
-  const address = URL.createObjectURL(new Blob([content], { type: 'application/json' }));
+export function download(fileName: string, content: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;
