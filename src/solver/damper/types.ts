@@ -65,7 +65,10 @@ export interface ForcePoint {
   readonly gasPressure_Pa: number;
   /** Pressure drop over the piston, >= 0 [Pa]. */
   readonly pistonDrop_Pa: number;
-  /** Mean pressure on the pressure zone of the working stack of the piston: what bends it, and finds it in its table [Pa]. */
+  /**
+   * Mean pressure on the pressure zone of the working stack of the piston: what bends it, and finds it in its table. The share of
+   * the circumference that the ports open times the pressure across the shims, and what the jets of the ports add [Pa].
+   */
   readonly shimPressure_Pa: number;
   /** Opening of the working stack at its seat [m]. */
   readonly seatOpening_m: number;
