@@ -1,10 +1,7 @@
 /** What the page on what matters looks at: the stock build of every demo, at a slow, a middle and a fast shaft speed. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { DEMOS } from '../../../src/demo/index.ts';
-import { decodeProject } from '../../../src/model/codec.ts';
 import type { Project } from '../../../src/model/project.ts';
-import { ROOT } from '../root.mjs';
+import { demoProject } from '../demo-project.ts';
 
 export interface MatterCase {
   readonly title: string;
@@ -23,11 +20,9 @@ const SPEEDS: Readonly<Record<string, readonly number[]>> = {
 
 /** @throws Error for a demo without speeds or one that does not read */
 export function matterCases(): MatterCase[] {
-  return DEMOS.map(({ id, title, file }) => {
+  return DEMOS.map(({ id, title }) => {
     const speeds_m_s = SPEEDS[id];
     if (!speeds_m_s) throw new Error(`the demo ${id} has no speeds`);
-    const decoded = decodeProject(readFileSync(join(ROOT, 'src/demo', file), 'utf8'));
-    if (!decoded.ok) throw new Error(`the demo ${id} does not read: ${JSON.stringify(decoded.faults)}`);
-    return { title, project: decoded.document, speeds_m_s };
+    return { title, project: demoProject(id), speeds_m_s };
   });
 }

@@ -6,16 +6,8 @@ const IN_BOLD = 6;
 /** A smaller share of the damping force is never in bold, and a row without a larger one is told in a line. */
 const SMALLEST_SHARE = 0.01;
 
-const MARKS = { begin: '<!-- what-matters: begin -->', end: '<!-- what-matters: end -->' };
-
-/** @returns the page with the tables between its marks; @throws Error when the marks are not there */
-export function withTables(page: string, cases: readonly CaseEffects[]): string {
-  const begin = page.indexOf(MARKS.begin);
-  const end = page.indexOf(MARKS.end);
-  if (begin < 0 || end < begin) throw new Error('the page has no marks for the tables');
-  const tables = cases.map((effects) => `## ${effects.title}\n\n${tableOf(effects)}\n`).join('\n');
-  return `${page.slice(0, begin)}${MARKS.begin}\n\n${tables}\n${page.slice(end)}`;
-}
+export const tablesOf = (cases: readonly CaseEffects[]): string =>
+  cases.map((effects) => `## ${effects.title}\n\n${tableOf(effects)}`).join('\n\n');
 
 export function tableOf({ speeds_m_s, damping_N, changes }: CaseEffects): string {
   const share = (change: ChangeEffects, column: number) => largest(change, column) / damping_N[column];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changesOf } from '../../../scripts/lib/what-matters/changes.ts';
 import { effectsOf } from '../../../scripts/lib/what-matters/effects.ts';
-import { tableOf, withTables } from '../../../scripts/lib/what-matters/table.ts';
+import { tableOf, tablesOf } from '../../../scripts/lib/what-matters/table.ts';
 import type { Project } from '../../../src/model/project.ts';
 import type { Valving } from '../../../src/model/stack.ts';
 import { soundCartridge, soundProject } from '../../helpers/documents.ts';
@@ -114,14 +114,6 @@ describe('the table', () => {
     expect(tableOf({ ...effects, changes: [big, failed] })).toContain('| x | – / beyond the table (0 %) |');
   });
 
-  it('stands between the marks of its page', () => {
-    const page = 'before\n<!-- what-matters: begin -->\nold\n<!-- what-matters: end -->\nafter';
-    const written = withTables(page, [effects]);
-    expect(written).not.toContain('old');
-    expect(written).toMatch(
-      /^before\n<!-- what-matters: begin -->\n\n## A damper\n[\s\S]*<!-- what-matters: end -->\nafter$/,
-    );
-    expect(withTables(written, [effects])).toBe(written);
-    expect(() => withTables('no marks', [effects])).toThrow('no marks');
-  });
+  it('stands under the title of its damper', () =>
+    expect(tablesOf([effects, effects])).toMatch(/^## A damper\n\n\| change[\s\S]*\n\n## A damper\n\n\| change/));
 });
