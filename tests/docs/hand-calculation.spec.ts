@@ -1,13 +1,12 @@
 /**
- * The page of the calculation by hand. Its steps are gone through again from the printed values, as a reader would; its plates are held to
- * printed constants of Roark's table and to the ring of two shims; the program's side to the program.
+ * The page of the calculation by hand. Its steps are gone through again from the printed values, as a reader would; the program's side is held
+ * to the program. The plates are held to outside numbers in tests/unit/scripts/hand-calculation.spec.ts.
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { handBlocks } from '../../scripts/lib/hand-calculation/page.ts';
-import { lineLoad, type Plate, pressureFrom, rigidity } from '../../scripts/lib/hand-calculation/roark.ts';
-import { stackByHand } from '../../scripts/lib/hand-calculation/stack.ts';
+import { lineLoad, type Plate, pressureFrom } from '../../scripts/lib/hand-calculation/roark.ts';
 import { forceCurveForBuild, type Theory } from '../../src/solver/index.ts';
 import { ROOT } from '../architecture/import-graph.ts';
 import { loadDemo } from '../helpers/demo-curves.ts';
@@ -165,48 +164,6 @@ describe('the cartridge on the page', () => {
     const damping = sign * (atBase * sizes.at('A_r', 'value') + piston);
     close(forces.at('F_damping', stroke), damping);
     close(forces.at('F', stroke), damping + sizes.at('F_gas', 'value') + sign * (18 + 10 * 0.3));
-  });
-});
-
-describe('the plates by hand', () => {
-  const plate = (b: number, a = 1): Plate => ({ name: '', a, b, t: 0.01, count: 1 });
-
-  /** Roark's table 11.2, 7th ed. (2002): lift of the free rim under 2l from the clamp and 1l at the rim, nu 0.3 (recomputed). */
-  it.each([
-    [0.1, 0.075693, 0.26913],
-    [0.3, 0.031818, 0.138947],
-    [0.5, 0.008589, 0.050455],
-    [0.7, 0.001096, 0.010318],
-  ])('have the rim lifts of the table at b/a = %d', (b, pressure, line) => {
-    const D = rigidity(plate(b));
-    expect(pressureFrom(plate(b), b, 1).lift * D).toBeCloseTo(pressure, 6);
-    expect(lineLoad(plate(b), 1, 1).lift * D).toBeCloseTo(line, 6);
-  });
-
-  it('have the partial loads of the table at b/a = 0.5, r₀ = 0.75 a', () => {
-    const D = rigidity(plate(0.5));
-    expect(pressureFrom(plate(0.5), 0.75, 1).lift * D).toBeCloseTo(0.00750692, 8);
-    expect(pressureFrom(plate(0.5), 0.75, 1).M).toBeCloseTo(0.13612462, 8);
-    expect(lineLoad(plate(0.5), 0.75, 1).lift * D).toBeCloseTo(0.01305983, 8);
-    expect(lineLoad(plate(0.5), 0.75, 1).M).toBeCloseTo(0.32363372, 8);
-  });
-
-  /** Two shims that touch along one circle (own, from 1l and 2l): ring force over q a, and tip over q a⁴/D. */
-  it.each([
-    [0.3, 0.7, 1, 0.318425, 0.0178541],
-    [0.5, 0.8, 8, 0.382828, 0.0013937],
-  ])('press on one another as known at b/a = %d, c/a = %d', (b, c, ratio, ring, tip) => {
-    const face = plate(b);
-    const rest = [{ ...plate(b, c), t: face.t * Math.cbrt(ratio) }];
-    const { R, kappa } = stackByHand({ face, rest, zoneFrom: b, zoneTo: 1, r1: 1 });
-    expect(R).toBeCloseTo(ring, 5);
-    expect(kappa * rigidity(face)).toBeCloseTo(tip, 6);
-  });
-
-  it('use nothing of the solver in their arithmetic', () => {
-    const folder = 'scripts/lib/hand-calculation';
-    const users = readdirSync(join(ROOT, folder)).filter((file) => read(`${folder}/${file}`).includes('src/solver'));
-    expect(users.sort()).toEqual(['comparison.ts', 'page.ts', 'program.ts', 'stiffness.ts']);
   });
 });
 
