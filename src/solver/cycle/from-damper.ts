@@ -35,6 +35,9 @@ export interface DampingCycleOptions extends CycleOptions {
 
 /** Flow beyond that of the fastest steady motion for which stacks are solved: oil that springs back adds to it. */
 const RESERVE = 1.3;
+/** Motion each way for which stacks are solved at least, as a share of the other way and as a speed: oil springs back where the shaft does not. */
+const LEAST_SHARE = 0.1;
+const LEAST_SPEED_M_S = 0.01;
 
 /**
  * One run of a damper.
@@ -85,7 +88,7 @@ function modelFor(
     lift: liftSolver(options.theory, hooks),
     damper,
     theory: options.theory,
-    speeds_m_s: speeds_m_s.map((v) => RESERVE * v),
+    speeds_m_s: bothWays(speeds_m_s).map((v) => RESERVE * v),
     sets: [coefficients],
     voids: true,
   };
@@ -106,6 +109,11 @@ function modelFor(
     if (error instanceof ValveFailed) return { status: 'valve', reason: error.message };
     throw error;
   }
+}
+
+function bothWays(speeds_m_s: readonly number[]): [number, number] {
+  const least = Math.max(LEAST_SPEED_M_S, ...speeds_m_s.map((v) => LEAST_SHARE * Math.abs(v)));
+  return [Math.max(least, ...speeds_m_s), Math.min(0 - least, ...speeds_m_s)];
 }
 
 function liftSolver(theory: Theory, hooks: SolveHooks): LiftSolver {
