@@ -10,9 +10,10 @@ const LONGEST = 10_000;
 export function numberList(
   text: string,
   option: string,
-  allowed: { readonly from?: number; readonly upTo?: number } = {},
+  allowed: { readonly from?: number; readonly upTo?: number; readonly single?: boolean } = {},
 ): number[] {
   const entries = text.split(',');
+  if (allowed.single && entries.length > 1) throw new UsageError(`--${option} takes one number`);
   if (entries.length > LONGEST) throw new UsageError(`--${option} takes at most ${LONGEST} numbers`);
   return entries.map((entry) => {
     const value = NUMBER.test(entry.trim()) ? Number(entry) : Number.NaN;

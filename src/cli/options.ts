@@ -4,6 +4,7 @@ import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
 import { CLICKS } from './clicks.ts';
 import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
 import { check } from './commands/check.ts';
+import { cycle, HYSTERESIS_SPEED } from './commands/cycle.ts';
 import { flow } from './commands/flow.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
 import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
@@ -11,6 +12,7 @@ import { BAND, force, WITHOUT_GAS } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 import { pressures } from './commands/pressures.ts';
 import { SPEEDS } from './curve-points.ts';
+import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
 import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
@@ -34,26 +36,25 @@ const BUILD_CHOICE: Option = {
   value: 'NAME',
   help: 'id or name of the build; the baseline unless said otherwise',
 };
-/** Settings of the day; lists give every combination. */
-const SETTINGS: readonly Option[] = [
-  {
-    name: TEMPERATURES,
-    value: 'LIST',
-    help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
-  },
-  {
-    name: POSITIONS,
-    value: 'LIST',
-    help: 'where the piston stands, in mm of stroke from full extension, such as 0,40; half the travel unless said otherwise',
-  },
-  {
-    name: CLICKS,
-    value: 'LIST',
-    help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston;
+const TEMPERATURE_LIST: Option = {
+  name: TEMPERATURES,
+  value: 'LIST',
+  help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
+};
+const POSITION_LIST: Option = {
+  name: POSITIONS,
+  value: 'LIST',
+  help: 'where the piston stands, in mm of stroke from full extension, such as 0,40; half the travel unless said otherwise',
+};
+const CLICK_LIST: Option = {
+  name: CLICKS,
+  value: 'LIST',
+  help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston;
 by name, with a slash between several, as needle=8,poppet=0/6/12. The names that a build may have are
 ${ADJUSTER_IDS.join(', ')}`,
-  },
-];
+};
+/** What the static curves share; several settings give every combination. */
+const CURVE: readonly Option[] = [SPEED_LIST, BUILD_CHOICE, TEMPERATURE_LIST, POSITION_LIST, CLICK_LIST];
 
 export const COMMANDS: readonly Command[] = [
   {
@@ -80,9 +81,7 @@ export const COMMANDS: readonly Command[] = [
     input: 'PROJECT',
     summary: 'force of one build of a project, at each shaft speed',
     options: [
-      SPEED_LIST,
-      BUILD_CHOICE,
-      ...SETTINGS,
+      ...CURVE,
       { name: BAND, help: 'how far the force may lie off, since coefficients are known to a range only' },
       { name: WITHOUT_GAS, help: 'the force without that of the gas, as a test bench shows it that has taken it off' },
       THEORY,
@@ -96,7 +95,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'pressures',
     input: 'PROJECT',
     summary: 'pressure in every chamber, how far from where oil pulls apart, and the gas that would prevent it',
-    options: [SPEED_LIST, BUILD_CHOICE, ...SETTINGS, THEORY, JSON_OUTPUT, CSV_OUTPUT],
+    options: [...CURVE, THEORY, JSON_OUTPUT, CSV_OUTPUT],
     oneOf: ['json', 'csv'],
     run: pressures,
   },
@@ -104,9 +103,47 @@ export const COMMANDS: readonly Command[] = [
     name: 'flow',
     input: 'PROJECT',
     summary: 'flow and share of each path through each valve, and the opening of its shims',
-    options: [SPEED_LIST, BUILD_CHOICE, ...SETTINGS, THEORY, JSON_OUTPUT, CSV_OUTPUT],
+    options: [...CURVE, THEORY, JSON_OUTPUT, CSV_OUTPUT],
     oneOf: ['json', 'csv'],
     run: flow,
+  },
+  {
+    name: 'cycle',
+    input: 'PROJECT',
+    summary: 'a damper driven over time: peak forces, energy, hysteresis, warming, lowest pressures',
+    options: [
+      { name: STROKE, value: 'MM', help: 'sine stroke from end to end' },
+      {
+        name: FREQUENCIES,
+        value: 'LIST',
+        help: 'of the sine stroke in Hz; several, such as 0.5,1,2, are run one by one',
+      },
+      { name: CYCLES, value: 'N', help: 'out and back, how often; the last one counts' },
+      {
+        name: POSITIONS,
+        value: 'LIST',
+        help: 'middle of the sine stroke, in mm from full extension; half the travel unless said otherwise',
+      },
+      {
+        name: TRACE,
+        value: 'FILE',
+        help: `instead of a sine stroke: values between commas, semicolons or tabs under a header that names time_s or time_ms,
+and position_mm, position_m or position_in, from full extension; all of it counts`,
+      },
+      {
+        name: HYSTERESIS_SPEED,
+        value: 'SPEED',
+        help: 'shaft speed in m/s at which to tell the hysteresis, both ways; half the peak speed unless said otherwise',
+      },
+      BUILD_CHOICE,
+      TEMPERATURE_LIST,
+      CLICK_LIST,
+      THEORY,
+      { name: 'json', help: 'print JSON: every run with its samples' },
+      { name: 'csv', help: 'print comma-separated values: the samples of a single run, or a line a run' },
+    ],
+    oneOf: ['json', 'csv'],
+    run: cycle,
   },
   {
     name: 'fluid',
@@ -138,6 +175,6 @@ export const COMMANDS: readonly Command[] = [
 
 export const EXIT_MEANINGS: readonly (readonly [ExitCode, string])[] = [
   [EXIT.done, 'done'],
-  [EXIT.failed, 'failed: at least one point did not solve; its status says why'],
+  [EXIT.failed, 'failed: at least one point or run did not solve; its status says why'],
   [EXIT.misuse, 'misuse: the command line or the input file is wrong'],
 ];

@@ -1,0 +1,181 @@
+/** What `shimwright cycle` tells of one run, in the order of the output. */
+import {
+  type CycleRun,
+  chamberExtremes,
+  forceLoop,
+  type HeatedMasses,
+  type Hysteresis,
+  heatingPower,
+  hysteresisAt,
+  type PeakForces,
+  peakForces,
+  temperatureRise,
+} from '../../solver/index.ts';
+import { fromSI } from '../../units/convert.ts';
+import { bar, gauge_bar } from '../quantities.ts';
+import type { Column } from '../render/rows.ts';
+import type { Cell } from '../render/text-table.ts';
+
+/** One run, and what a test bench reads off it. */
+export interface RunReading {
+  readonly run: CycleRun;
+  readonly peaks: PeakForces;
+  /** At one speed in compression, and at the same in rebound. */
+  readonly hysteresisSpeed_m_s: number;
+  readonly compressionHysteresis?: Hysteresis;
+  readonly reboundHysteresis?: Hysteresis;
+  readonly heated: HeatedMasses;
+}
+
+/** @param speed_m_s at which to tell the hysteresis; when absent, half of what both directions reach */
+export function readRun(run: CycleRun, heated: HeatedMasses, speed_m_s?: number): RunReading {
+  const peaks = peakForces(run);
+  const { compression, rebound } = peaks;
+  const hysteresisSpeed_m_s = speed_m_s ?? Math.min(compression.speed_m_s, 0 - rebound.speed_m_s) / 2;
+  const at = (v: number): Hysteresis | undefined => (v === 0 ? undefined : hysteresisAt(run, v));
+  return {
+    run,
+    peaks,
+    hysteresisSpeed_m_s,
+    compressionHysteresis: at(hysteresisSpeed_m_s),
+    reboundHysteresis: at(0 - hysteresisSpeed_m_s),
+    heated,
+  };
+}
+
+/** With the words of the summary of a single run. */
+export interface RunColumn extends Column<RunReading> {
+  readonly label: string;
+}
+
+const FORCES: readonly RunColumn[] = [
+  {
+    key: 'compressionPeakSpeed_m_s',
+    heading: 'peak m/s',
+    label: 'peak speed in compression, m/s',
+    read: ({ peaks }) => peaks.compression.speed_m_s,
+  },
+  {
+    key: 'compressionPeakForce_N',
+    heading: 'compression N',
+    label: '  force then, N',
+    read: ({ peaks }) => peaks.compression.force_N,
+  },
+  {
+    key: 'reboundPeakSpeed_m_s',
+    label: 'peak speed in rebound, m/s',
+    read: ({ peaks }) => peaks.rebound.speed_m_s,
+  },
+  {
+    key: 'reboundPeakForce_N',
+    heading: 'rebound N',
+    label: '  force then, N',
+    read: ({ peaks }) => peaks.rebound.force_N,
+  },
+  {
+    key: 'largestForce_N',
+    label: 'largest force, N',
+    read: ({ run }) => forceLoop(run).force_N.reduce((a, b) => Math.max(a, b)),
+  },
+  {
+    key: 'smallestForce_N',
+    label: 'smallest force, N',
+    read: ({ run }) => forceLoop(run).force_N.reduce((a, b) => Math.min(a, b)),
+  },
+];
+
+const energy = (part: keyof CycleRun['energy'], key: string, label: string, heading?: string): RunColumn => ({
+  key,
+  label,
+  ...(heading && { heading }),
+  read: ({ run }) => run.energy[part],
+});
+
+const ENERGY: readonly RunColumn[] = [
+  energy('work_J', 'work_J', 'work put in, J', 'work J'),
+  energy('oil_J', 'oilLoss_J', '  lost in the valves, J', 'valves J'),
+  energy('friction_J', 'frictionLoss_J', '  lost by friction, J', 'friction J'),
+  energy('stop_J', 'stopLoss_J', '  lost in the hydraulic stop, J'),
+  energy('separator_J', 'separatorLoss_J', '  lost by the floating piston, J'),
+  energy('stored_J', 'stored_J', '  left in gas and oil, J'),
+  energy('balanceError_J', 'balanceError_J', '  not accounted for, J'),
+];
+
+const HYSTERESIS: readonly RunColumn[] = [
+  {
+    key: 'hysteresisSpeed_m_s',
+    label: 'hysteresis, speeding up less slowing down, at m/s',
+    read: ({ hysteresisSpeed_m_s: v }) => v,
+  },
+  {
+    key: 'compressionHysteresis_N',
+    label: '  in compression, N',
+    read: ({ compressionHysteresis }) => compressionHysteresis?.difference_N ?? null,
+  },
+  {
+    key: 'reboundHysteresis_N',
+    label: '  in rebound, N',
+    read: ({ reboundHysteresis }) => reboundHysteresis?.difference_N ?? null,
+  },
+];
+
+const HEAT: readonly RunColumn[] = [
+  { key: 'heat_W', label: 'heat, W', read: ({ run }) => heatingPower(run) },
+  {
+    key: 'warming_K_min',
+    heading: 'warms K/min',
+    label: 'warms by, without cooling, K/min',
+    read: ({ run, heated }) => 60 * temperatureRise(heatingPower(run), heated),
+  },
+];
+
+const INTEGRATION: readonly RunColumn[] = [
+  {
+    key: 'settledForce_N',
+    label: 'force against the cycle before, at most N',
+    read: ({ run }) => run.settling?.force_N ?? null,
+  },
+  {
+    key: 'settledWork_J',
+    label: 'work against the cycle before, J',
+    read: ({ run }) => run.settling?.work_J ?? null,
+  },
+  { key: 'steps', label: 'steps of the integration', read: ({ run }) => run.integration.steps },
+  { key: 'rejectedSteps', label: '  taken back', read: ({ run }) => run.integration.rejections },
+  {
+    key: 'largestStepError_bar',
+    label: '  largest error of one in a pressure, bar',
+    read: ({ run }) => bar(run.integration.largestPressureError_Pa),
+  },
+];
+
+function chamberColumns(name: string): RunColumn[] {
+  const of = (read: (chamber: ReturnType<typeof chamberExtremes>[string]) => Cell) => (reading: RunReading) =>
+    read(chamberExtremes(reading.run)[name]);
+  return [
+    { key: `${name}LowestAbsolute_bar`, label: `lowest in ${name}, bar absolute`, read: of((c) => bar(c.lowest_Pa)) },
+    {
+      key: `${name}LowestGauge_bar`,
+      heading: `${name} lowest bar gauge`,
+      label: `  the same, bar gauge`,
+      read: of((c) => gauge_bar(c.lowest_Pa)),
+    },
+    { key: `${name}HighestGauge_bar`, label: `  highest, bar gauge`, read: of((c) => gauge_bar(c.highest_Pa)) },
+    {
+      key: `${name}LargestVoid_mL`,
+      heading: `${name} void mL`,
+      label: '  largest void, mL',
+      read: of((c) => fromSI(c.largestVoid_m3, 'volume', 'mL')),
+    },
+  ];
+}
+
+/** @param chambers names of the chambers of the damper */
+export const runColumns = (chambers: readonly string[]): RunColumn[] => [
+  ...FORCES,
+  ...ENERGY,
+  ...HYSTERESIS,
+  ...HEAT,
+  ...chambers.flatMap(chamberColumns),
+  ...INTEGRATION,
+];

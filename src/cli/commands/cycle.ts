@@ -1,0 +1,123 @@
+/** `shimwright cycle`: a damper driven over time, by a sine stroke or along a trace; one run in full, or several side by side. */
+import { decodeProject } from '../../model/codec.ts';
+import type { Build, Project } from '../../model/project.ts';
+import { type CycleRun, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
+import { metresFromMillimetres } from '../../units/si.ts';
+import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
+import { CYCLES, motionsOf, STROKE, TRACE } from '../cycle-motion.ts';
+import { readDocument } from '../input.ts';
+import { numberList } from '../number-list.ts';
+import { findBuild, headOf, type Occasion, occasionsOf } from '../occasions.ts';
+import { csv } from '../render/csv.ts';
+import { json } from '../render/json.ts';
+import { type Asked, type Row, renderRows, whereOf } from '../render/rows.ts';
+import { textTable } from '../render/text-table.ts';
+import { type RunColumn, type RunReading, readRun, runColumns } from './cycle-columns.ts';
+import { samplesOf } from './cycle-series.ts';
+import { theoryOf } from './lift.ts';
+
+export const HYSTERESIS_SPEED = 'hysteresis-m-s';
+
+interface AskedRun {
+  readonly asked: readonly Asked[];
+  readonly ended: CycleRun | FailedCycle;
+  /** Absent where the run failed. */
+  readonly reading?: RunReading;
+}
+
+export async function cycle({ file, values }: Request): Promise<Outcome> {
+  const project = await readDocument(file, decodeProject);
+  const build = findBuild(project, values);
+  const runs = await runsOf(project, build, values);
+  return {
+    exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
+    result: render(runs, headFor(project, build, values), values),
+    talk: runs.flatMap(remarks),
+  };
+}
+
+async function runsOf(project: Project, build: Build, values: Values): Promise<AskedRun[]> {
+  const motions = await motionsOf(project, values);
+  const speed_m_s = hysteresisSpeed(values);
+  return occasionsOf(project, build, values).flatMap(({ asked, project: then, stroke_m }: Occasion) => {
+    const middle_m = stroke_m ?? metresFromMillimetres(project.damper.travel_mm) / 2;
+    const drives = motions.map(({ driveAbout }) => driveAbout(middle_m));
+    const heated = heatedMassesOf(then, build.id);
+    return dampingCyclesForBuild(then, build.id, drives, { theory: theoryOf(values) }).map((ended, i) => ({
+      asked: [...motions[i].asked, ...asked],
+      ended,
+      ...(ended.status === 'finished' && { reading: readRun(ended, heated, speed_m_s) }),
+    }));
+  });
+}
+
+function hysteresisSpeed(values: Values): number | undefined {
+  const text = values.get(HYSTERESIS_SPEED);
+  return text === undefined ? undefined : numberList(text, HYSTERESIS_SPEED, { from: 0, single: true })[0];
+}
+
+function headFor(project: Project, build: Build, values: Values): Readonly<Record<string, unknown>> {
+  const { position_mm, ...head } = headOf(project, build, values);
+  const number = (option: string, key: string) => values.has(option) && { [key]: Number(values.get(option)) };
+  return {
+    format: 'shimwright/cycle',
+    version: 1,
+    theory: theoryOf(values),
+    ...head,
+    ...(!values.has(TRACE) && position_mm !== undefined && { position_mm }),
+    ...number(STROKE, 'stroke_mm'),
+    ...number(CYCLES, 'cycles'),
+  };
+}
+
+function render(runs: readonly AskedRun[], head: Readonly<Record<string, unknown>>, values: Values): string {
+  const columns = runColumns(chambersOf(runs));
+  if (values.has('json')) return json({ ...head, runs: runs.map((run) => runRecord(run, columns)) });
+  if (runs.length > 1) return renderRows(runs.map(rowOf), columns, head, values);
+  const [{ ended, reading }] = runs;
+  if (values.has('csv')) {
+    const { keys, rows } =
+      ended.status === 'finished' ? samplesOf(ended) : { keys: ['status'], rows: [[ended.status]] };
+    return csv(keys, rows);
+  }
+  return textTable(['status', ended.status], reading ? columns.map(({ label, read }) => [label, read(reading)]) : []);
+}
+
+/** Those of the first run that finished: a damper has the same in every one. */
+function chambersOf(runs: readonly AskedRun[]): string[] {
+  const finished = runs.find(({ reading }) => reading)?.reading;
+  return Object.keys(finished?.run.series.pressure_Pa ?? {});
+}
+
+const rowOf = ({ asked, ended, reading }: AskedRun): Row<RunReading> => ({
+  asked,
+  status: ended.status,
+  item: reading,
+});
+
+/** Everything of a run; a failed one has its reason and no number. */
+function runRecord({ asked, ended, reading }: AskedRun, columns: readonly RunColumn[]): Record<string, unknown> {
+  const echo = Object.fromEntries(asked.map(({ key, value }) => [key, value]));
+  if (ended.status !== 'finished' || !reading) return { ...echo, ...ended };
+  const { keys, rows } = samplesOf(ended);
+  return {
+    ...echo,
+    status: ended.status,
+    ...Object.fromEntries(columns.map(({ key, read }) => [key, read(reading)])),
+    samples: rows.map((row) => Object.fromEntries(keys.map((key, i) => [key, row[i]]))),
+  };
+}
+
+function remarks({ asked, ended }: AskedRun): string[] {
+  const where = asked.length > 0 ? `${whereOf(asked)}: ` : '';
+  if (ended.status === 'finished') return voidRemarks(ended).map((remark) => `${where}${remark}`);
+  const when = ended.time_s === undefined ? '' : ` after ${ended.time_s.toPrecision(4)} s`;
+  return [`${where}${ended.status}${when}: ${ended.reason}`];
+}
+
+function voidRemarks({ series, counted }: CycleRun): string[] {
+  const opened = Object.entries(series.void_m3).filter(([, volumes]) =>
+    volumes.subarray(counted.first, counted.last + 1).some((volume) => volume > 0),
+  );
+  return opened.map(([chamber]) => `in the ${chamber} chamber air comes out of the oil and a void opens`);
+}

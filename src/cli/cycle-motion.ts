@@ -1,0 +1,50 @@
+/** How the shaft moves: a sine stroke at one or several frequencies, or a trace out of a file. */
+import type { Project } from '../model/project.ts';
+import { parseTrace, type SineDrive, type TraceDrive } from '../solver/index.ts';
+import { metresFromMillimetres as metres } from '../units/si.ts';
+import { UsageError, type Values } from './command.ts';
+import { readInput } from './input.ts';
+import { numberList } from './number-list.ts';
+import { POSITIONS } from './occasions.ts';
+import type { Asked } from './render/rows.ts';
+
+export const STROKE = 'stroke-mm';
+export const FREQUENCIES = 'frequency-Hz';
+export const CYCLES = 'cycles';
+export const TRACE = 'trace';
+
+/** One motion; a sine stroke still wants its middle. */
+export interface Motion {
+  readonly asked: readonly Asked[];
+  readonly driveAbout: (middle_m: number) => SineDrive | TraceDrive;
+}
+
+/** @throws UsageError unless a sine stroke or a trace is asked for, and not both */
+export async function motionsOf({ damper }: Project, values: Values): Promise<Motion[]> {
+  const trace = values.get(TRACE);
+  if (trace === undefined) return sineMotions(damper.travel_mm, values);
+  const other = [STROKE, FREQUENCIES, CYCLES, POSITIONS].find((option) => values.has(option));
+  if (other) throw new UsageError(`--${other} is of a sine stroke and does not go with --${TRACE}`);
+  const { time_s, position_m } = parseTrace(await readInput(trace), metres(damper.travel_mm));
+  return [{ asked: [], driveAbout: () => ({ kind: 'trace', time_s, position_m }) }];
+}
+
+function sineMotions(travel_mm: number, values: Values): Motion[] {
+  const [stroke, frequencies] = [values.get(STROKE), values.get(FREQUENCIES)];
+  if (stroke === undefined || frequencies === undefined)
+    throw new UsageError(`cycle needs --${STROKE} MM and --${FREQUENCIES} LIST, or --${TRACE} FILE`);
+  const stroke_m = metres(numberList(stroke, STROKE, { from: 0, upTo: travel_mm, single: true })[0]);
+  const cycles = values.get(CYCLES);
+  const repeated = cycles !== undefined && { cycles: numberList(cycles, CYCLES, { single: true })[0] };
+  return numberList(frequencies, FREQUENCIES, { from: 0 }).map((frequency_Hz) => ({
+    asked: [frequencyAsked(frequency_Hz)],
+    driveAbout: (middle_m) => ({ kind: 'sine', stroke_m, frequency_Hz, middle_m, ...repeated }),
+  }));
+}
+
+const frequencyAsked = (value: number): Asked => ({
+  key: 'frequency_Hz',
+  heading: 'Hz',
+  value,
+  words: `${value} Hz`,
+});
