@@ -20,21 +20,35 @@ import { GAUSS_POINTS } from '../hermite-tables.ts';
 /** Shapes of U and V together: 4 of U, then 4 of V. */
 export const IN_PLANE_SHAPES = 8;
 
-/** @param first mesh element of the plate's inner edge @returns 16 numbers an element, rows by shape of W (value, slope inside; value, slope outside) */
-export function restBending(t: HermiteTables, first: number, elements: number, nu: number, n: number): Float64Array {
-  const k = new Float64Array(elements * 16);
-  const [kr, kt, kx] = [0, 1, 2].map(() => new Float64Array(4));
+/** Numbers an element in `restBendingParts`: 16 without n, 16 with n² and 16 with n⁴. */
+export const BENDING_PARTS = 48;
+
+/**
+ * Bending for every number of waves at once: the sum of its three parts, the second times n² and the third times n⁴.
+ * @param first mesh element of the plate's inner edge
+ * @returns BENDING_PARTS numbers an element, rows by shape of W (value, slope inside; value, slope outside)
+ */
+export function restBendingParts(t: HermiteTables, first: number, elements: number, nu: number): Float64Array {
+  const k = new Float64Array(elements * BENDING_PARTS);
   for (let point = 0; point < elements * GAUSS_POINTS; point++) {
     const q = first * GAUSS_POINTS + point;
     const ri = t.rinv[q];
+    const weight = t.rw[q] / 2;
     for (let i = 0; i < 4; i++) {
-      const [a, a1] = [t.d0[q * 4 + i] * ri, t.d1[q * 4 + i]];
-      kr[i] = t.d2[q * 4 + i];
-      kt[i] = (a1 - n * n * a) * ri;
-      kx[i] = n * (a - a1) * ri;
+      const at = Math.floor(point / GAUSS_POINTS) * BENDING_PARTS + i * 4;
+      const kr = t.d2[q * 4 + i];
+      const slope = t.d1[q * 4 + i] * ri;
+      const lift = t.d0[q * 4 + i] * ri * ri;
+      for (let j = 0; j < 4; j++) {
+        const krJ = t.d2[q * 4 + j];
+        const slopeJ = t.d1[q * 4 + j] * ri;
+        const liftJ = t.d0[q * 4 + j] * ri * ri;
+        const twist = 2 * (1 - nu) * (lift - slope) * (liftJ - slopeJ);
+        k[at + j] += weight * (kr * krJ + slope * slopeJ + nu * (kr * slopeJ + slope * krJ));
+        k[at + 16 + j] += weight * (twist - slope * liftJ - lift * slopeJ - nu * (kr * liftJ + lift * krJ));
+        k[at + 32 + j] += weight * lift * liftJ;
+      }
     }
-    const at = Math.floor(point / GAUSS_POINTS) * 16;
-    addForm(k, at, 4, t.rw[q] / 2, kr, kt, nu, 2 * (1 - nu), kx);
   }
   return k;
 }
@@ -42,37 +56,24 @@ export function restBending(t: HermiteTables, first: number, elements: number, n
 /** @param first as above @returns 64 numbers an element, rows by shape: 4 of U, then 4 of V */
 export function restMembrane(t: HermiteTables, first: number, elements: number, nu: number, n: number): Float64Array {
   const k = new Float64Array(elements * IN_PLANE_SHAPES ** 2);
-  const [er, et, g] = [0, 1, 2].map(() => new Float64Array(IN_PLANE_SHAPES));
+  const shear = (1 - nu) / 2;
   for (let point = 0; point < elements * GAUSS_POINTS; point++) {
     const q = first * GAUSS_POINTS + point;
+    const weight = t.rw[q] / 2;
     for (let i = 0; i < 4; i++) {
-      const [a, a1] = [t.d0[q * 4 + i] * t.rinv[q], t.d1[q * 4 + i]];
-      er[i] = a1;
-      et[i] = a;
-      et[4 + i] = n * a;
-      g[i] = -n * a;
-      g[4 + i] = a1 - a;
+      const at = (Math.floor(point / GAUSS_POINTS) * IN_PLANE_SHAPES + i) * IN_PLANE_SHAPES;
+      const a = t.d0[q * 4 + i] * t.rinv[q];
+      const a1 = t.d1[q * 4 + i];
+      for (let j = 0; j < 4; j++) {
+        const b = t.d0[q * 4 + j] * t.rinv[q];
+        const b1 = t.d1[q * 4 + j];
+        const uv = weight * n * (a * b + nu * a1 * b - shear * a * (b1 - b));
+        k[at + j] += weight * (a1 * b1 + nu * (a1 * b + a * b1) + (1 + shear * n * n) * a * b);
+        k[at + 4 + j] += uv;
+        k[at - i * IN_PLANE_SHAPES + (4 + j) * IN_PLANE_SHAPES + i] += uv;
+        k[at + 4 * IN_PLANE_SHAPES + 4 + j] += weight * (n * n * a * b + shear * (a1 - a) * (b1 - b));
+      }
     }
-    const at = Math.floor(point / GAUSS_POINTS) * IN_PLANE_SHAPES ** 2;
-    addForm(k, at, IN_PLANE_SHAPES, t.rw[q] / 2, er, et, nu, (1 - nu) / 2, g);
   }
   return k;
-}
-
-/** k += weight [p pᵀ + s sᵀ + ν (p sᵀ + s pᵀ) + c z zᵀ], a square block of m rows from `at` on. */
-function addForm(
-  k: Float64Array,
-  at: number,
-  m: number,
-  weight: number,
-  p: Float64Array,
-  s: Float64Array,
-  nu: number,
-  c: number,
-  z: Float64Array,
-): void {
-  for (let i = 0; i < m; i++) {
-    const [pi, si, zi] = [weight * (p[i] + nu * s[i]), weight * (s[i] + nu * p[i]), weight * c * z[i]];
-    for (let j = 0; j < m; j++) k[at + i * m + j] += pi * p[j] + si * s[j] + zi * z[j];
-  }
 }

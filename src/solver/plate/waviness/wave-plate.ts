@@ -13,7 +13,7 @@
  * Source: own derivation, docs/theory-waviness.md.
  */
 import type { Plate } from '../plate.ts';
-import { IN_PLANE_SHAPES, restBending, restMembrane } from './rest-elements.ts';
+import { BENDING_PARTS, IN_PLANE_SHAPES, restBendingParts, restMembrane } from './rest-elements.ts';
 import {
   baseStateOf,
   fillStateElements,
@@ -51,7 +51,9 @@ export interface WavePlate {
   readonly fixed: Int32Array;
   /** Integrals of the state, see state-elements.ts. */
   readonly state: Float64Array;
-  /** Bending of the elements and matrices, by the number of waves; made when first asked for. */
+  /** Bending of the elements for every number of waves, see rest-elements.ts. */
+  readonly bendingParts: Float64Array;
+  /** The same, and matrices, by the number of waves; made when first asked for. */
   readonly bendings: Map<number, Float64Array>;
   readonly orders: Map<number, WaveOrder>;
 }
@@ -66,18 +68,20 @@ export function createWavePlate(plate: Plate): WavePlate {
     [...plate.fixed].flatMap((f) => HELD[f % 4].map((at) => Math.floor(f / 4) * WAVE_UNKNOWNS + at)),
   );
   const state = new Float64Array((plate.nodes - 1) * STATE_BLOCK);
-  return { plate, size, fixed, state, bendings: new Map(), orders: new Map() };
+  const bendingParts = restBendingParts(plate.tables, plate.first, plate.nodes - 1, plate.nu);
+  return { plate, size, fixed, state, bendingParts, bendings: new Map(), orders: new Map() };
 }
 
-/** Bending matrices of the elements for n waves, laid out as in `restBending`. */
-export function bendingOf({ plate, bendings }: WavePlate, n: number): Float64Array {
-  let k = bendings.get(n);
-  if (!k) {
-    const { tables, first, nodes, nu, D } = plate;
-    k = restBending(tables, first, nodes - 1, nu, n);
-    for (let i = 0; i < k.length; i++) k[i] *= D;
-    bendings.set(n, k);
+/** Bending matrices of the elements for n waves: 16 numbers an element, rows by shape of W. */
+export function bendingOf({ plate, bendingParts, bendings }: WavePlate, n: number): Float64Array {
+  const known = bendings.get(n);
+  if (known) return known;
+  const k = new Float64Array((plate.nodes - 1) * 16);
+  for (let i = 0; i < k.length; i++) {
+    const at = (i >> 4) * BENDING_PARTS + (i & 15);
+    k[i] = plate.D * (bendingParts[at] + n * n * (bendingParts[at + 16] + n * n * bendingParts[at + 32]));
   }
+  bendings.set(n, k);
   return k;
 }
 

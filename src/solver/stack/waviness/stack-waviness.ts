@@ -54,10 +54,10 @@ export type RufflingOutcome =
 export function testRuffling(test: WavinessTest): RufflingOutcome {
   for (const wave of test.waves) takeState(wave);
   const first = test.last.waves;
-  const doubtful = [first, ...USUAL_WAVES.filter((n) => n !== first)].filter((n) => !isBound(test, n, 0));
-  if (doubtful.length === 0) return { status: 'round' };
-  const problem = createWaveProblem(test.waves, listTies(test.system));
-  for (const n of doubtful) {
+  let problem: WaveProblem | undefined;
+  for (const n of [first, ...USUAL_WAVES.filter((other) => other !== first)]) {
+    if (isBound(test, n, 0)) continue;
+    problem ??= createWaveProblem(test.waves, listTies(test.system));
     setWaves(problem, n);
     const factor = factorShifted(problem, 0);
     if (factor.status === 'singular') return factor;

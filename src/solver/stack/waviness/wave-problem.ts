@@ -22,6 +22,7 @@ import {
   type WaveOrder,
   type WavePlate,
 } from '../../plate/waviness/wave-plate.ts';
+import { fillProducts, type PlateSide, sideOf } from './plate-side.ts';
 import type { Tie } from './wave-ties.ts';
 
 /** Times that a shift which meets an eigenvalue of a single plate is moved aside, and by how much. */
@@ -43,25 +44,6 @@ export interface WaveProblem {
   readonly scratch: readonly Float64Array[];
 }
 
-/** A tie seen from one of its plates: its number, the sign of the plate in it, and the node in the plate's numbers. */
-interface SideTie {
-  readonly tie: number;
-  readonly sign: 1 | -1;
-  readonly node: number;
-}
-
-interface PlateSide {
-  /** With the place of each tie's node in `nodes`. */
-  readonly ties: readonly (SideTie & { readonly place: number })[];
-  /** Nodes of the plate that are tied, each once, rising. */
-  readonly nodes: readonly number[];
-  /** L⁻¹ e of every such node, one after another, and their products over the pivots. */
-  readonly columns: Float64Array;
-  readonly products: Float64Array;
-  /** One column over the pivots. */
-  readonly overPivot: Float64Array;
-}
-
 /** Storage for plates whose states have been taken; `setWaves` then chooses n. */
 export function createWaveProblem(waves: readonly WavePlate[], ties: readonly Tie[]): WaveProblem {
   return {
@@ -73,21 +55,6 @@ export function createWaveProblem(waves: readonly WavePlate[], ties: readonly Ti
     tieMatrix: new Float64Array(ties.length ** 2),
     tieForce: new Float64Array(ties.length),
     scratch: waves.map(({ size }) => new Float64Array(size)),
-  };
-}
-
-function sideOf({ size }: WavePlate, k: number, ties: readonly Tie[]): PlateSide {
-  const on = ties.flatMap(({ below, belowNode, above, aboveNode }, tie): SideTie[] => {
-    if (above === k) return [{ tie, sign: 1, node: aboveNode }];
-    return below === k ? [{ tie, sign: -1, node: belowNode }] : [];
-  });
-  const nodes = [...new Set(on.map(({ node }) => node))].sort((p, q) => p - q);
-  return {
-    ties: on.map((side) => ({ ...side, place: nodes.indexOf(side.node) })),
-    nodes,
-    columns: new Float64Array(nodes.length * size),
-    products: new Float64Array(nodes.length ** 2),
-    overPivot: new Float64Array(size),
   };
 }
 
@@ -137,54 +104,18 @@ function fillTieMatrix(problem: WaveProblem): void {
   const m = ties.length;
   tieMatrix.fill(0);
   for (const [k, side] of sides.entries()) {
-    fillProducts(problem, k);
-    for (const { tie: s, sign, place } of side.ties) {
-      for (const other of side.ties) {
-        const t = other.tie;
-        const low = place > other.place ? place : other.place;
-        const product = side.products[low * side.nodes.length + place + other.place - low];
-        if (t <= s) tieMatrix[s * m + m - 1 - (s - t)] += sign * other.sign * product;
+    fillProducts(side, problem.bands[k], problem.orders[k].scale);
+    for (let i = 0; i < side.ties.length; i++) {
+      const { tie: s, sign, node } = side.ties[i];
+      const p = side.places[node];
+      // Ties of one plate come in the order of their numbers, so that t <= s.
+      for (let j = 0; j <= i; j++) {
+        const { tie: t, sign: signT, node: nodeT } = side.ties[j];
+        const q = side.places[nodeT];
+        const product = side.products[p > q ? p * side.nodes.length + q : q * side.nodes.length + p];
+        tieMatrix[s * m + m - 1 - (s - t)] += sign * signT * product;
       }
     }
-  }
-}
-
-/** Lower triangle of (L⁻¹ e_p)ᵀ D⁻¹ (L⁻¹ e_q) over the tied nodes of plate k. */
-function fillProducts({ waves, orders, bands, sides }: WaveProblem, k: number): void {
-  const { nodes, columns, products, overPivot } = sides[k];
-  const { size } = waves[k];
-  const band = bands[k];
-  for (const [p, node] of nodes.entries()) {
-    const at = node * WAVE_UNKNOWNS;
-    const cp = p * size;
-    forwardColumn(band, size, at, orders[k].scale[at], columns, cp);
-    for (let i = at; i < size; i++) overPivot[i] = columns[cp + i] / band[i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH];
-    for (let q = 0; q <= p; q++) {
-      const cq = q * size;
-      let sum = 0;
-      for (let i = at; i < size; i++) sum += overPivot[i] * columns[cq + i];
-      products[p * nodes.length + q] = sum;
-    }
-  }
-}
-
-/** c = L⁻¹ (value e_at) from place `from` on; entries before `at` are nothing and stay so. */
-function forwardColumn(
-  band: Float64Array,
-  size: number,
-  at: number,
-  value: number,
-  c: Float64Array,
-  from: number,
-): void {
-  c[from + at] = value;
-  for (let i = at + 1; i < size; i++) {
-    const ri = i * (WAVE_BANDWIDTH + 1) + WAVE_BANDWIDTH - i;
-    const start = i - (i % WAVE_UNKNOWNS) - WAVE_UNKNOWNS;
-    const first = start > at ? start : at;
-    let v = 0;
-    for (let j = first; j < i; j++) v -= band[ri + j] * c[from + j];
-    c[from + i] = v;
   }
 }
 
