@@ -5,7 +5,7 @@
  * | symbol | unit | meaning |
  * |---|---|---|
  * | Mr, Nr | N, N/m | radial moment (piston side in tension: +) and membrane force per length |
- * | f, l | N·m, m³ | generalised force of one element on the slope of a node, and that of a unit pressure on it |
+ * | f, l | N·m, m³ | generalised force of one element on the slope of a node, and what a unit pressure on it adds there |
  * | p | Pa | pressure on the ring |
  * | kr, kt | 1/m | curvatures w″ and w′/r |
  * | er, et | - | mid-surface strains |
@@ -30,20 +30,33 @@ export interface SectionStrains {
   readonly et: Float64Array;
 }
 
-/** The pressure that a plate carries, and which elements of the mesh it carries it on. */
-export interface PlateLoad {
-  readonly p: number;
-  readonly ring: PressureRing;
-  readonly isLoaded: (element: number) => boolean;
+/**
+ * Share l of the pressure at the cut of every node, in the element inside it (outside it at the inner edge).
+ * @param isLoaded which elements of the mesh the plate carries the pressure on
+ */
+export function cutLoads(
+  { nodes, first, tables }: Plate,
+  ring: PressureRing,
+  isLoaded: (element: number) => boolean,
+): Float64Array {
+  const loads = new Float64Array(nodes);
+  const load = new Float64Array(4);
+  for (let n = 0; n < nodes; n++) {
+    const e = first + Math.max(0, n - 1);
+    load.fill(0);
+    if (isLoaded(e)) addElementPressure(tables, ring, e, 2, load, e);
+    loads[n] = load[n === 0 ? 1 : 3];
+  }
+  return loads;
 }
 
-/** @param plate in balance under `load` and contact forces at its nodes; its storage is left as it was */
-export function sectionStrains(plate: Plate, load: PlateLoad): SectionStrains {
+/** @param plate in balance under p and contact forces at its nodes; its storage is left as it was @param loads of its cuts */
+export function sectionStrains(plate: Plate, p: number, loads: Float64Array): SectionStrains {
   const { nodes, d, x, D, C, nu, first, tables } = plate;
   const [kr, kt, er, et] = [0, 1, 2, 3].map(() => new Float64Array(nodes));
   for (let n = 0; n < nodes; n++) {
     const r = tables.radius_m[first + n];
-    const { Mr, Nr } = cutForces(plate, load, n);
+    const { Mr, Nr } = cutForces(plate, p * loads[n], n);
     kt[n] = x[n * d + 1] / r;
     kr[n] = Mr / D - nu * kt[n];
     if (d === 2) continue;
@@ -54,15 +67,11 @@ export function sectionStrains(plate: Plate, load: PlateLoad): SectionStrains {
 }
 
 /** Moment and membrane force per length at node n: of the element inside it, at the inner edge of the one outside. */
-function cutForces(plate: Plate, { p, ring, isLoaded }: PlateLoad, n: number): { Mr: number; Nr: number } {
-  const { first, tables } = plate;
-  const e = Math.max(0, n - 1);
+function cutForces(plate: Plate, load: number, n: number): { Mr: number; Nr: number } {
   const end = n === 0 ? 0 : 1;
-  const load = new Float64Array(4);
-  if (isLoaded(first + e)) addElementPressure(tables, ring, first + e, 2, load, first + e);
-  const force = elementForce(plate, e, end);
-  const circumference = (end === 0 ? -1 : 1) * 2 * Math.PI * tables.radius_m[first + n];
-  return { Mr: (force.slope - p * load[2 * end + 1]) / circumference, Nr: force.stretch / circumference };
+  const { slope, stretch } = elementForce(plate, Math.max(0, n - 1), end);
+  const circumference = (end === 0 ? -1 : 1) * 2 * Math.PI * plate.tables.radius_m[plate.first + n];
+  return { Mr: (slope - load) / circumference, Nr: stretch / circumference };
 }
 
 /** Generalised force of element e on the slope and on u of one of its ends. */

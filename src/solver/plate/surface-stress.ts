@@ -10,8 +10,7 @@
  * At the clamp the reactions of the held unknowns give 2π r Mr and 2π r Nr with the accuracy of the energy, a better
  * one than that of the derivatives; source: Hughes, The Finite Element Method, 2000, section 2.12 (consistent fluxes).
  */
-import { W_AT } from './element-unknowns.ts';
-import { GAUSS_POINTS, hermiteShapes } from './hermite-tables.ts';
+import { GAUSS_POINTS } from './hermite-tables.ts';
 import type { Plate } from './plate.ts';
 import { membraneStrains } from './stretching.ts';
 
@@ -31,26 +30,24 @@ export function clampStrain(plate: Plate, p: number): RadialStrain {
 
 /** Curvature at both ends of every element, with the membrane measure of its nearest Gauss point. */
 export function elementStrains(plate: Plate): RadialStrain[] {
-  const { x, d, nu, first: node } = plate;
-  const { radius_m } = plate.tables;
-  const at = W_AT[d];
-  const second = new Float64Array(4);
-  const first = new Float64Array(4);
+  const { x, d, nu, first, tables } = plate;
+  const r = tables.radius_m;
   const strains: RadialStrain[] = [];
   for (let e = 0; e < plate.nodes - 1; e++) {
-    const h = radius_m[node + e + 1] - radius_m[node + e];
-    for (const end of [0, 1] as const) {
-      hermiteShapes(end, h, 2, second);
-      hermiteShapes(end, h, 1, first);
-      let k = 0;
-      for (let i = 0; i < 4; i++) k += (second[i] + (nu * first[i]) / radius_m[node + e + end]) * x[e * d + at[i]];
-      strains.push({ k, e: d === 4 ? membraneMeasure(plate, e, end) : 0 });
-    }
+    const h = r[first + e + 1] - r[first + e];
+    const rise = (6 * (x[(e + 1) * d] - x[e * d])) / h;
+    const [inner, outer] = [x[e * d + 1], x[(e + 1) * d + 1]];
+    // Second derivatives of the Hermite cubic at its ends.
+    const inside = (rise - 4 * inner - 2 * outer) / h;
+    const outside = (2 * inner + 4 * outer - rise) / h;
+    strains.push({ k: inside + (nu * inner) / r[first + e], e: membraneMeasure(plate, e, 0) });
+    strains.push({ k: outside + (nu * outer) / r[first + e + 1], e: membraneMeasure(plate, e, 1) });
   }
   return strains;
 }
 
 function membraneMeasure(plate: Plate, e: number, end: 0 | 1): number {
+  if (plate.d === 2) return 0;
   const q = (plate.first + e) * GAUSS_POINTS + (end === 0 ? 0 : GAUSS_POINTS - 1);
   const { er, et } = membraneStrains(plate, e, q);
   return er + plate.nu * et;

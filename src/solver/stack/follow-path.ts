@@ -27,7 +27,7 @@ export function followPath(system: StackSystem, from: LoadState, to: LoadState):
   let share = 1;
   let iterations = 0;
   for (;;) {
-    const saved = saveState(system, at.p);
+    const saved = at === from ? start : saveState(system, at.p);
     const next = between(at, to, share);
     system.hubRise_m = next.rise;
     const end = equilibrate(system, next.p, next.ramp);

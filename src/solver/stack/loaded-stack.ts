@@ -16,7 +16,7 @@ import type { Equilibrium } from './equilibrate.ts';
 import { failedLift } from './failed-lift.ts';
 import { followPath, restoreState, type SavedState, saveState } from './follow-path.ts';
 import { readLift } from './read-lift.ts';
-import { readStress } from './read-stress.ts';
+import { stressReader } from './read-stress.ts';
 import { settleHub } from './settle-hub.ts';
 import { createStackSystem, type StackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
@@ -72,13 +72,14 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
     if (known) restoreState(system, known);
     return known !== undefined || solve(p).status === 'converged';
   };
+  const readStress = options.profiles ? stressReader(system) : undefined;
   const asked = options.waviness && options.theory === 'large-deflection';
   return {
     at: (p) => {
       const end = solve(p);
       if (end.status !== 'converged') return failedLift(p, end);
       const lift = readLift(system, p, end);
-      const read = options.profiles ? { ...lift, stress: readStress(system, p) } : lift;
+      const read = readStress ? { ...lift, stress: readStress(p) } : lift;
       return withWaviness(read, asked ? wavinessTest() : undefined);
     },
     wavinessAt: (p) => (returnTo(p) ? testWaviness(wavinessTest()) : { status: 'singular' }),
