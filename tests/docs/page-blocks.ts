@@ -1,9 +1,11 @@
 /** Tables of numbers that a script wrote into a page, read back from it. */
+import { expect } from 'vitest';
 
 export interface Block {
   /** Value of a row, by its first cell, in the column of a heading. */
   readonly at: (row: string, heading: string) => number;
-  readonly rows: readonly string[];
+  /** Every row, by heading. */
+  readonly rows: readonly Readonly<Record<string, string>>[];
 }
 
 /** `1.579·10⁸` is 1.579e8, `−0.5 %` is −0.5. */
@@ -44,5 +46,9 @@ export function blockOf(page: string, name: string, under = ''): Block {
     if (!cells || column < 0) throw new Error(`no ${row} under ${heading} in ${name}`);
     return fromPrinted(cells[column]);
   };
-  return { at, rows: rows.map(([first]) => first) };
+  return { at, rows: rows.map((cells) => Object.fromEntries(cells.map((cell, i) => [headings[i], cell]))) };
 }
+
+/** A number printed with four digits, out of printed ones. */
+export const close = (got: number, wanted: number, share = 2e-3): void =>
+  expect(got / wanted - 1).toBeCloseTo(0, -Math.log10(2 * share));

@@ -130,10 +130,15 @@ export function oilByHand({ fluid }: Project): { oil: Oil; sheet: Sheet } {
     x: Math.log10(point.temperature_degC + 273.15),
     y: Math.log10(Math.log10(point.kinematicViscosity_cSt + 0.7)),
   }));
-  const B = sheet.put('B', '[loglog(ν₁ + 0.7) − loglog(ν₂ + 0.7)] / [log T₂ − log T₁]', (p.y - q.y) / (q.x - p.x), '');
-  const A = sheet.put('A', 'loglog(ν₁ + 0.7) + B log T₁', p.y + B * p.x, '');
-  const T = temperature_degC + 273.15;
-  const nu = sheet.put('ν', '10^10^(A − B log T) − 0.7', (10 ** (10 ** (A - B * Math.log10(T))) - 0.7) * 1e-6, 'mm²/s');
+  const B = sheet.put(
+    'B',
+    '[loglog(ν₁ + 0.7) − loglog(ν₂ + 0.7)]/[log T₂ − log T₁], T in K',
+    (p.y - q.y) / (q.x - p.x),
+    '',
+  );
+  const x = Math.log10(temperature_degC + 273.15);
+  const y = sheet.put('y', 'loglog(ν₁ + 0.7) − B (log T − log T₁)', p.y - B * (x - p.x), '');
+  const nu = sheet.put('ν', '10^(10^y) − 0.7', (10 ** (10 ** y) - 0.7) * 1e-6, 'mm²/s');
   return { oil: { nu, density: densityByHand(densityAt15_kg_m3, temperature_degC, sheet, nu) }, sheet };
 }
 

@@ -92,7 +92,7 @@ export function bendingTable(bendings: readonly Bending[]): string {
   return [
     row(headings),
     row(headings.map((_, i) => (i === 0 || i === 2 ? '---' : '---:'))),
-    ...bendings.map(({ plate, load, r0, r, C8, C9, L, M, F2, F3, G, lift }) => {
+    ...apart(bendings).map(({ plate, load, r0, r, C8, C9, L, M, F2, F3, G, lift }) => {
       const [name, moment, mm] = load === 'line' ? ['1l', 1e3, 1e6] : ['2l', 1e6, 1e9];
       const radii = [r0, r].map((radius) => String(Number((radius * 1e3).toFixed(3))));
       const numbers = [C8, C9, L, M * moment, F2, F3, G, lift * mm].map((value) => printed(value));
@@ -100,3 +100,10 @@ export function bendingTable(bendings: readonly Bending[]): string {
     }),
   ].join('\n');
 }
+
+/** A lift that is wanted twice is printed once. */
+const apart = (bendings: readonly Bending[]): readonly Bending[] =>
+  bendings.filter((one, i) => {
+    const same = (other: Bending) => (['plate', 'load', 'r0', 'r'] as const).every((key) => one[key] === other[key]);
+    return bendings.findIndex(same) === i;
+  });
