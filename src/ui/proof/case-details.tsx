@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { CaseReport, JudgedCase, ReportedQuantity } from '../../../workers/proof-client.ts';
 import { proofWords } from '../text/proof.ts';
-import { notesOf, reflow, tolerancesOf } from './proof-model.ts';
+import { notesOf, readName, reflow, tolerancesOf } from './proof-model.ts';
 import { showComputed, showDeviation, showStored, showTolerance } from './proof-numbers.ts';
 import { Result, UsedShare } from './used-share.tsx';
 
@@ -25,7 +25,7 @@ function QuantityRow({ report, quantity, mark }: QuantityRowProps): JSX.Element 
   return (
     <tr class={passed ? '' : 'outside'}>
       <th scope="row">
-        {name}
+        {readName(name)}
         {mark && (
           <sup>
             <span class="unseen">{words.noteMark(mark)}</span>
@@ -95,7 +95,7 @@ function Tolerances({ report }: { report: JudgedCase }): JSX.Element {
   const unitFor = (name: string): string =>
     report.quantities.find(({ tolerance }) => tolerance === name)?.unit ?? proofWords.cases.none;
   return (
-    <div>
+    <>
       <h3>{words.tolerances}</h3>
       <dl>
         {tolerancesOf(report).map(({ name, tolerance, quantities }) => (
@@ -107,7 +107,7 @@ function Tolerances({ report }: { report: JudgedCase }): JSX.Element {
           </div>
         ))}
       </dl>
-    </div>
+    </>
   );
 }
 
@@ -136,12 +136,16 @@ export function CaseDetails({ report }: { report: CaseReport }): JSX.Element {
       {report.failure !== undefined && <p class="case-failure">{proofWords.cases.failure(report.failure)}</p>}
       <QuantityTable report={report} />
       <div class="case-words">
-        <Tolerances report={report} />
-        <Notes notes={notesOf(report)} />
         <div>
           <h3>{words.source}</h3>
           <p class="source">{reflow(report.source)}</p>
-          <p class="hint">{words.stored(report.folder)}</p>
+          <p class="hint">
+            {words.kind(proofWords.kinds[report.kind], proofWords.kindsWhy[report.kind])} {words.stored(report.folder)}
+          </p>
+        </div>
+        <div>
+          <Notes notes={notesOf(report)} />
+          <Tolerances report={report} />
         </div>
       </div>
     </>

@@ -36,10 +36,11 @@ function JudgedCells({ report }: { report: JudgedCase }): JSX.Element {
       <td class="kind-col" title={proofWords.kindsWhy[report.kind]}>
         {proofWords.kinds[report.kind]}
       </td>
-      <td class="number-col count-col">
-        {noted > 0 && <span class="hint">{words.noted(noted)}</span>} {report.quantities.length}
+      <td class="number-col count-col">{report.quantities.length}</td>
+      <td class="tolerance-col">
+        {toleranceSummary(report)}
+        {noted > 0 && <span class="hint noted">{words.noted(noted)}</span>}
       </td>
-      <td class="tolerance-col">{toleranceSummary(report)}</td>
       <td>
         <UsedShare share={worstOf(report).share} />
       </td>
@@ -112,13 +113,17 @@ export function CaseTable({ reports, open }: { reports: readonly CaseReport[]; o
           <th scope="col" class="tolerance-col">
             {words.tolerance}
           </th>
-          <th scope="col">{words.used}</th>
-          <th scope="col">{words.result}</th>
+          <th scope="col" class="used-col">
+            {words.used}
+          </th>
+          <th scope="col" class="result-col">
+            {words.result}
+          </th>
         </tr>
       </thead>
       {groupByField(reports).map((group) => (
         <tbody key={group.field}>
-          <tr class="field">
+          <tr class="field-row">
             <th scope="rowgroup" colSpan={COLUMNS}>
               {fieldName(group.field)}
             </th>

@@ -19,7 +19,12 @@ async function load(): Promise<void> {
 }
 
 export function ProofGate(): JSX.Element {
-  useEffect(() => void load(), []);
+  useEffect(() => {
+    void load();
+    const toTop = (): void => window.scrollTo(0, 0);
+    toTop();
+    return toTop;
+  }, []);
   const state = loaded.value;
   if (state.name === 'ready') return <state.Page />;
   if (state.name === 'loading') return <p class="opening">{proofGateWords.loading}</p>;

@@ -97,3 +97,9 @@ export const notesOf = ({ quantities }: JudgedCase): string[] => [
 
 /** A source as plain text whose paragraphs wrap where the page wraps them; lists and tables keep their lines. */
 export const reflow = (source: string): string => source.trim().replace(/(?<=\S)\n(?=[^\s\-*|#])/g, ' ');
+
+/** `shim 1 clampStress` in words: `shim 1 clamp stress`; units such as `MPa` stay. */
+export const readName = (name: string): string =>
+  name.replace(/\b[a-z]{2,}(?:[A-Z][a-z]+)+\b/g, (word) =>
+    word.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`),
+  );

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { CaseReport } from '../../../workers/proof-client.ts';
 import { proofWords } from '../text/proof.ts';
 import { fieldName } from './case-table.tsx';
-import { groupByField, type Totals, totalsOf } from './proof-model.ts';
+import { groupByField, readName, type Totals, totalsOf } from './proof-model.ts';
 import { Result, UsedShare } from './used-share.tsx';
 
 const words = proofWords.totals;
@@ -19,7 +19,7 @@ function TotalsRow({ name, totals }: { name: string; totals: Totals }): JSX.Elem
         {casesOutside === 0 ? words.none : <Result good={false} words={String(casesOutside)} />}
       </td>
       <td>{worst && <UsedShare share={worst.quantity.share} />}</td>
-      <td class="worst-col">{worst && words.of(worst.quantity.name, worst.report.title)}</td>
+      <td class="worst-col">{worst && words.of(readName(worst.quantity.name), worst.report.title)}</td>
     </tr>
   );
 }

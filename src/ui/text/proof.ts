@@ -67,7 +67,7 @@ export const proofWords = {
     quantities: 'Quantities',
     outside: 'Outside',
     worst: 'Most of a tolerance used',
-    worstCase: 'in',
+    worstCase: 'Where',
     all: 'All',
     none: 'none',
     of: (name: string, title: string) => `${title}: ${name}`,
@@ -122,6 +122,7 @@ export const proofWords = {
     notes: 'Notes',
     noteMark: (mark: string) => `note ${mark}`,
     source: 'Source',
-    stored: (folder: string) => `Stored as reference-cases/${folder}`,
+    kind: (kind: string, why: string) => `Kind: ${kind}, ${why}.`,
+    stored: (folder: string) => `Stored as reference-cases/${folder}.`,
   },
 } as const;
