@@ -1,7 +1,7 @@
 /** `shimwright flow`: what passes through each path of each valve against shaft speed. */
 import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
-import type { ForcePoint, PathFlows } from '../../solver/index.ts';
+import type { BasePoint, ForcePoint, PathFlows } from '../../solver/index.ts';
 import { tidy } from '../../units/convert.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
 import { type AskedPoint, airReleaseOf, cavitationOf, curvePoints, failureOf } from '../curve-points.ts';
@@ -17,6 +17,7 @@ interface ValveFlow {
   readonly shimPressure_Pa: number;
   readonly seatOpening_m: number;
   readonly flows: PathFlows;
+  readonly cavitating?: BasePoint['cavitating'];
 }
 
 type ValveName = 'piston' | 'base';
@@ -61,15 +62,15 @@ function flowColumns({ layout }: Damper): Column<ValveFlow>[] {
     { key: 'drop_bar', heading: 'drop bar', read: (valve) => bar(valve.drop_Pa) },
     { key: 'shimPressure_bar', heading: 'on shims bar', read: (valve) => bar(valve.shimPressure_Pa) },
     { key: 'opening_mm', heading: 'opening mm', read: (valve) => mm(valve.seatOpening_m) },
+    {
+      key: 'cavitating',
+      heading: 'cavitates',
+      read: ({ cavitating }) => cavitating?.map(({ path }) => path).join(' ') ?? null,
+    },
   ];
 }
 
-const pistonFlow = ({ pistonDrop_Pa, shimPressure_Pa, seatOpening_m, flows }: ForcePoint): ValveFlow => ({
-  drop_Pa: pistonDrop_Pa,
-  shimPressure_Pa,
-  seatOpening_m,
-  flows,
-});
+const pistonFlow = ({ pistonDrop_Pa, ...point }: ForcePoint): ValveFlow => ({ ...point, drop_Pa: pistonDrop_Pa });
 
 const valveAsked = (value: ValveName): Asked => ({ key: 'valve', heading: 'valve', value, words: value });
 
