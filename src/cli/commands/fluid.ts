@@ -6,11 +6,11 @@ import { isoGradeEntry, oilFromDocument, WEIGHT_SPREADS, weightInWords } from '.
 import { EXIT, type Outcome, type Request, UsageError } from '../command.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
+import { TEMPERATURES } from '../occasions.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
 import { SQUEEZE_HEADINGS, SQUEEZE_KEYS, type Squeeze, squeezeCells, squeezes } from './fluid-compression.ts';
-import { TEMPERATURES } from './force.ts';
 
 export const WEIGHT = 'weight';
 

@@ -8,8 +8,6 @@ import { renderRows, whereOf } from '../render/rows.ts';
 import { forceColumns } from './force-columns.ts';
 import { theoryOf } from './lift.ts';
 
-export { TEMPERATURES } from '../occasions.ts';
-
 export const BAND = 'band';
 export const WITHOUT_GAS = 'without-gas';
 
