@@ -6,7 +6,7 @@ import type { Project } from '../src/model/project.ts';
 import type { ForceCurve, InputFault, LiftOptions, LiftResult, StackInput, Theory } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 1;
+export const PROTOCOL_VERSION = 2;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -14,6 +14,10 @@ export interface ForceCurvesRequest {
   /** Positive in compression [m/s]. */
   readonly speeds_m_s: readonly number[];
   readonly theory: Theory;
+  /** Where the piston stands, from full extension [m]; when absent, mid-stroke. */
+  readonly stroke_m?: number;
+  /** Gives every point the band of the coefficients, which takes several times as long. */
+  readonly bands?: boolean;
 }
 
 /** Why a build has no curve, or a job no result. `fault` points at the input when the input is to blame. */

@@ -18,20 +18,17 @@ import {
   type SolveHooks,
   type SolverApi,
   type StackInput,
-  type Theory,
   type WireError,
   type WireReply,
   type WireRequest,
 } from './protocol.ts';
 
+/** What is asked of every build alike. */
+type CurveOptions = Omit<ForceCurvesRequest, 'project' | 'buildIds'>;
+
 /** What the worker needs of the solver: the same functions that the command line calls. */
 export interface Solver {
-  forceCurveForBuild(
-    project: Project,
-    buildId: string,
-    options: { readonly speeds_m_s: readonly number[]; readonly theory: Theory },
-    hooks: SolveHooks,
-  ): ForceCurve;
+  forceCurveForBuild(project: Project, buildId: string, options: CurveOptions, hooks: SolveHooks): ForceCurve;
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
 
@@ -72,7 +69,7 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
 
 function solveCurves(
   solver: Solver,
-  { project, buildIds, speeds_m_s, theory }: ForceCurvesRequest,
+  { project, buildIds, ...options }: ForceCurvesRequest,
   shouldStop: () => boolean,
   onProgress: Progress,
 ): ForceCurvesResult {
@@ -83,10 +80,7 @@ function solveCurves(
       shouldStop,
       onProgress: (done, total) => onProgress((index + done / total) / buildIds.length),
     };
-    curves.push([
-      buildId,
-      solveBuild(() => solver.forceCurveForBuild(project, buildId, { speeds_m_s, theory }, hooks)),
-    ]);
+    curves.push([buildId, solveBuild(() => solver.forceCurveForBuild(project, buildId, options, hooks))]);
   }
   return { curves: Object.fromEntries(curves) };
 }
