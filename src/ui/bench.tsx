@@ -7,9 +7,10 @@ import { route } from './app/route.ts';
 import { isOpen } from './app/store.ts';
 import { ChartView } from './charts/chart-view.tsx';
 import { Readout } from './charts/readout.tsx';
+import { AdjusterList } from './panels/adjuster-list.tsx';
 import { BuildList } from './panels/build-list.tsx';
 import { Cautions } from './panels/cautions.tsx';
-import { DamperForm } from './panels/damper-form.tsx';
+import { DamperForm } from './panels/damper/damper-form.tsx';
 import { NoticeList } from './panels/notice-list.tsx';
 import { ShimTable } from './panels/shim-table.tsx';
 import { TopBar } from './panels/top-bar.tsx';
@@ -60,6 +61,7 @@ function BenchPage(): JSX.Element {
       <main class="bench">
         <div class="side">
           <BuildList />
+          <AdjusterList />
           <DamperForm />
           <Cautions />
         </div>

@@ -1,5 +1,6 @@
 /** Opens the bench: what is kept on this machine, or the demo project. */
 import { render } from 'preact';
+import { startBands } from './app/band-solve.ts';
 import { demoProject } from './app/demo.ts';
 import { listenToKeys } from './app/keys.ts';
 import { keepPreferences } from './app/preferences.ts';
@@ -25,6 +26,7 @@ async function open(): Promise<void> {
   const first = (await readKept()) ?? newDemo();
   startWith(first.project, first.id);
   startSolving();
+  startBands();
   startAutosave();
   startAccess();
   render(<Bench />, document.getElementById('app') as HTMLElement);

@@ -45,7 +45,7 @@ describe('views', () => {
   it('rebound has its own stack, drawing and table', () =>
     onBench(async (page) => {
       const [start, drawn] = [await diameters(page), await face(page)];
-      await page.getByRole('button', { name: text.place.pistonRebound, exact: true }).click();
+      await page.getByRole('button', { name: text.placeOf('monotube', 'pistonRebound').name, exact: true }).click();
       await expect.poll(() => diameters(page)).not.toEqual(start);
       expect(await face(page)).not.toBe(drawn);
       await page.locator('svg[data-state=bent]').waitFor();

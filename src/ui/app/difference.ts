@@ -1,10 +1,9 @@
 /** What was changed between two builds, in the words a person would use: `face 3→2 of 30 × 0.15; + 16 × 0.1`. */
 import { countOf } from '../../model/expand-shims.ts';
-import type { Build, ShimRow, ValvePlace, Valving } from '../../model/project.ts';
+import type { Build, Layout, ShimRow, Valving } from '../../model/project.ts';
 import { text } from '../text/en.ts';
-
-/** Writes lengths in the person's units, without the unit. */
-export type LengthWriter = (length_mm: number) => string;
+import { describeBeside, type LengthWriter, withoutClicks } from './beside-difference.ts';
+import { placesOf, valvingAt } from './places.ts';
 
 export type RowChange =
   | {
@@ -132,26 +131,20 @@ function describeValving(before: Valving, after: Valving, length: LengthWriter):
   return parts;
 }
 
-/** What a valving has beside all that is told by name. */
+/** What a valving has beside all that is told by name; the clicks of its spring are told with those of the other adjusters. */
 function othersOf({ shims: _s, clampDiameter_mm: _c, seatHeight_mm: _h, backingPlate, ...others }: Valving): string {
-  return JSON.stringify([others, { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
+  return JSON.stringify([withoutClicks(others), { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
 }
-
-function describeBleed(before: Build, after: Build, length: LengthWriter): string[] {
-  const [b, a] = [before.bleed, after.bleed];
-  if (b.count === a.count && b.diameter_mm === a.diameter_mm && b.length_mm === a.length_mm) return [];
-  const write = (bleed: Build['bleed']): string => text.difference.bleed(bleed.count, length(bleed.diameter_mm));
-  return [text.difference.setting(text.stack.bleedShort, write(b), write(a))];
-}
-
-const PLACES: readonly ValvePlace[] = ['pistonCompression', 'pistonRebound'];
 
 /** One line; empty when the two builds are the same valving. */
-export function describeDifference(baseline: Build, build: Build, length: LengthWriter): string {
-  const byPlace = PLACES.map((place) => ({
-    place,
-    parts: describeValving(baseline.valves[place], build.valves[place], length),
-  })).filter(({ parts }) => parts.length > 0);
-  const lines = byPlace.map(({ place, parts }) => text.difference.inPlace(text.placeShort[place], parts.join('; ')));
-  return [...lines, ...describeBleed(baseline, build, length)].join(' · ');
+export function describeDifference(baseline: Build, build: Build, layout: Layout, length: LengthWriter): string {
+  const byPlace = placesOf(layout)
+    .map((place) => ({ place, parts: describeValving(valvingAt(baseline, place), valvingAt(build, place), length) }))
+    .filter(({ parts }) => parts.length > 0);
+  const lines = byPlace.map(({ place, parts }) =>
+    text.difference.inPlace(text.placeOf(layout, place).letter, parts.join('; ')),
+  );
+  return [...lines, ...describeBeside(baseline, build, layout, length)].join(' · ');
 }
+
+export type { LengthWriter };

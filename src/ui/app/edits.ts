@@ -1,6 +1,7 @@
 /** Edits of the document as pure functions: each returns a new project and leaves the old one untouched. */
 import { newBuildFrom } from '../../model/new-build.ts';
 import type { Build, Project, ShimRow, ValvePlace, Valving } from '../../model/project.ts';
+import { valvingAt } from './places.ts';
 
 /** Another row of the same shim, once; notches stay behind, because only the face shim can have them. */
 export const sameAgain = ({ notches: _notches, ...row }: ShimRow): ShimRow => ({ ...row, count: 1 });
@@ -22,7 +23,7 @@ export function changeValving(
 ): Project {
   return changeBuild(project, id, (build) => ({
     ...build,
-    valves: { ...build.valves, [place]: change(build.valves[place]) },
+    valves: { ...build.valves, [place]: change(valvingAt(build, place)) },
   }));
 }
 

@@ -1,10 +1,15 @@
-/** How this person likes the bench: unit family and colours. Kept in localStorage, apart from the work. */
+/** How this person likes the bench: unit family, colours, what the force chart shows. Kept in localStorage, apart from the work. */
 import { effect, signal } from '@preact/signals';
 
 export type Family = 'metric' | 'imperial';
 export type Theme = 'system' | 'light' | 'dark';
+/** Whether the force of the gas counts in the force on show. */
+export type GasForce = 'shown' | 'subtracted';
+export type BandChoice = 'hidden' | 'shown';
 
 const THEMES: readonly Theme[] = ['system', 'light', 'dark'];
+export const GAS_FORCES: readonly GasForce[] = ['shown', 'subtracted'];
+export const BAND_CHOICES: readonly BandChoice[] = ['hidden', 'shown'];
 
 /** A browser may refuse storage; the bench then starts with its defaults each time. */
 function readStored(key: string): string | null {
@@ -28,6 +33,8 @@ const oneOf = <T extends string>(options: readonly T[], value: string | null, ot
 
 export const family = signal<Family>(oneOf(['metric', 'imperial'], readStored('shimwright.family'), 'metric'));
 export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
+export const gasForce = signal<GasForce>(oneOf(GAS_FORCES, readStored('shimwright.gas-force'), 'shown'));
+export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwright.bands'), 'hidden'));
 
 const darkQuery = window.matchMedia('(prefers-color-scheme: dark)');
 const systemDark = signal(darkQuery.matches);
@@ -43,6 +50,8 @@ export const nextTheme = (): void => {
 
 export function keepPreferences(): void {
   effect(() => store('shimwright.family', family.value));
+  effect(() => store('shimwright.gas-force', gasForce.value));
+  effect(() => store('shimwright.bands', bands.value));
   effect(() => {
     store('shimwright.theme', theme.value);
     document.documentElement.dataset.theme = isDark() ? 'dark' : 'light';

@@ -7,7 +7,7 @@ import { metresFromMillimetres } from '../../units/si.ts';
 import type { Kind, UnitOf } from '../../units/unit-table.ts';
 import { family } from './preferences.ts';
 
-/** The fields of the document by what they hold, each with the unit it is saved in. */
+/** The fields of the document by what they hold, each with the unit it is saved in. A suffix is told and never converted. */
 const FIELDS = {
   length: { kind: 'length', saved: 'mm' },
   area: { kind: 'area', saved: 'mm²' },
@@ -19,9 +19,15 @@ const FIELDS = {
   viscosity: { kind: 'kinematicViscosity', saved: 'cSt' },
   speed: { kind: 'speed', saved: 'm/s' },
   springRate: { kind: 'springRate', saved: 'N/mm' },
+  mass: { kind: 'mass', saved: 'kg' },
+  modulus: { kind: 'modulus', saved: 'GPa' },
+  frequency: { kind: 'frequency', saved: 'Hz' },
   count: { kind: 'number', saved: '' },
   plain: { kind: 'number', saved: '' },
-} as const satisfies Record<string, { kind: Kind; saved: string }>;
+  angle: { kind: 'number', saved: '', suffix: '°' },
+  percent: { kind: 'number', saved: '', suffix: '%' },
+  viscousFriction: { kind: 'number', saved: '', suffix: 'N·s/m' },
+} as const satisfies Record<string, { kind: Kind; saved: string; suffix?: string }>;
 
 export type FieldKind = keyof typeof FIELDS;
 
@@ -34,7 +40,10 @@ const savedUnit = <K extends Kind>(field: FieldKind): UnitOf<K> => FIELDS[field]
 const shownUnit = (field: FieldKind): UnitOf<Kind> => displayOf(family.value, kindOf(field)).unit as UnitOf<Kind>;
 
 /** The unit behind a box. */
-export const unitOf = (field: FieldKind): string => shownUnit(field);
+export function unitOf(field: FieldKind): string {
+  const entry: { readonly kind: Kind; readonly suffix?: string } = FIELDS[field];
+  return entry.suffix ?? shownUnit(field);
+}
 
 /** The number for a box. */
 export function writeField(field: FieldKind, value: number): string {
@@ -114,6 +123,9 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   bar: 'pressure',
   '°C': 'temperature',
   'kg/m³': 'density',
+  kg: 'mass',
+  GPa: 'modulus',
+  'm/s': 'speed',
 };
 
 /** A sentence with numbers in a saved unit, in the person's unit: `at least 12` mm to `at least 0.47244 in`. */

@@ -1,9 +1,10 @@
 /** Keeps a force curve for each build: solves what has changed, shows the last good curve until the new one is there. */
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { createSolverClient, SolverError } from '../../../workers/client.ts';
-import type { BuildCurve, SolverStatus } from '../../../workers/protocol.ts';
+import type { BuildCurve, ForceCurvesRequest, SolverStatus } from '../../../workers/protocol.ts';
 import type { Build, Project } from '../../model/project.ts';
 import { text } from '../text/en.ts';
+import { position_m } from './conditions.ts';
 import { tell } from './notices.ts';
 import type { ForceCurve } from './solved.ts';
 import { solvedSpeeds } from './speeds.ts';
@@ -36,8 +37,14 @@ export const solverState = signal<SolverState>({ phase: 'loading', message: text
 export const anyStale = computed(() => [...outcomes.value.values()].some((outcome) => outcome.stale));
 
 /** Everything a curve depends on, and nothing else: names and notes do not solve again. */
-const keyOf = ({ damper, fluid, gas }: Project, build: Build, top: number): string =>
-  JSON.stringify([build.valves, build.bleed, { ...damper, name: '' }, { ...fluid, name: '' }, gas, top, theory.value]);
+function keyOf({ damper, fluid, gas }: Project, build: Build): string {
+  const { id: _i, name: _n, notes: _t, ...parts } = build;
+  const bench = [topSpeed.value, theory.value, position_m.value];
+  return JSON.stringify([parts, { ...damper, name: '' }, { ...fluid, name: '' }, gas, bench]);
+}
+
+/** As the document and the bench are now. */
+export const keyNow = (build: Build): string => keyOf(project.value, build);
 
 interface Run {
   readonly keys: ReadonlyMap<string, Build>;
@@ -88,8 +95,7 @@ interface Wanted {
   readonly key: string;
 }
 
-const wantedNow = (): Wanted[] =>
-  project.value.builds.map((build) => ({ build, key: keyOf(project.value, build, topSpeed.value) }));
+const wantedNow = (): Wanted[] => project.value.builds.map((build) => ({ build, key: keyNow(build) }));
 
 function refresh(wanted: readonly Wanted[]): void {
   const next = new Map<string, Outcome>();
@@ -116,16 +122,28 @@ function plan(): void {
   else void untracked(() => solve(missing));
 }
 
+/** The curves of some builds, as the document and the bench are now. */
+export const requestFor = (builds: readonly Build[]): ForceCurvesRequest => ({
+  project: project.value,
+  buildIds: builds.map((build) => build.id),
+  speeds_m_s: solvedSpeeds(topSpeed.value),
+  theory: theory.value,
+  ...(position_m.value !== undefined && { stroke_m: position_m.value }),
+});
+
+/** A curve with more to it takes the place of the plain one it came from, where that is still kept. */
+export function enrich(key: string, curve: ForceCurve): void {
+  const plain = answers.get(key);
+  if (plain?.result.status !== 'solved') return;
+  answers.set(key, { ...plain, result: { status: 'solved', curve } });
+  refresh(wantedNow());
+}
+
 async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
   const run: Run = { keys: missing, stop: new AbortController(), startedAt: performance.now() };
   running = run;
   solverState.value = { phase: 'solving', message: text.solver.solving };
-  const request = {
-    project: project.value,
-    buildIds: [...missing.values()].map((build) => build.id),
-    speeds_m_s: solvedSpeeds(topSpeed.value),
-    theory: theory.value,
-  };
+  const request = requestFor([...missing.values()]);
   try {
     const { curves } = await client.forceCurves(request, { signal: run.stop.signal, channel: 'bench' });
     for (const [key, build] of missing) keep(key, { build, result: curves[build.id] });

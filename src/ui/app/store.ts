@@ -3,9 +3,8 @@ import { computed, signal } from '@preact/signals';
 import type { Build, Project, ValvePlace, Valving } from '../../model/project.ts';
 import { baselineOf, buildOf, changeBuild, changeValving } from './edits.ts';
 import { type History, mapDocuments, record, redo, startHistory, undo } from './history.ts';
+import { type Direction, directionOf, placesOf, valvingAt } from './places.ts';
 import type { Theory } from './solved.ts';
-
-export type Direction = 1 | -1;
 
 /** A document and the project of this machine that it belongs to: opening another project is a step of undo too. */
 export interface Opened {
@@ -40,7 +39,7 @@ export const redoLabel = computed(() => stepLabel(history.value?.future[0]));
 export const revision = signal(0);
 
 const wantedBuild = signal('');
-export const place = signal<ValvePlace>('pistonCompression');
+const wantedPlace = signal<ValvePlace>('pistonCompression');
 export const hiddenBuilds = signal<ReadonlySet<string>>(new Set());
 /** Row of the shim table under the pointer or in focus, in table or drawing. */
 export const activeRow = signal<number | undefined>(undefined);
@@ -53,12 +52,20 @@ export const theory = signal<Theory>('large-deflection');
 
 export const selectedBuild = computed<Build>(() => buildOf(project.value, wantedBuild.value));
 export const baseline = computed<Build>(() => baselineOf(project.value));
-export const selectedValving = computed<Valving>(() => selectedBuild.value.valves[place.value]);
-export const direction = computed<Direction>(() => (place.value === 'pistonCompression' ? 1 : -1));
+/** Places of stacks that the damper has, and the one on show. */
+export const places = computed(() => placesOf(project.value.damper.layout));
+export const place = computed(() => (places.value.includes(wantedPlace.value) ? wantedPlace.value : places.value[0]));
+export const selectedValving = computed<Valving>(() => valvingAt(selectedBuild.value, place.value));
+export const direction = computed<Direction>(() => directionOf(place.value));
 export const visibleBuilds = computed(() => project.value.builds.filter((build) => !hiddenBuilds.value.has(build.id)));
 
 export function selectBuild(id: string): void {
   wantedBuild.value = id;
+  activeRow.value = undefined;
+}
+
+export function showPlace(wanted: ValvePlace): void {
+  wantedPlace.value = wanted;
   activeRow.value = undefined;
 }
 

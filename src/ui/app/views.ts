@@ -5,20 +5,22 @@ import type { Build, Valving } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { singleShims } from '../section/geometry.ts';
 import { isSolved, pointAt, pointsOf, type StackState, stackAt } from '../section/shape-at.ts';
+import { stackAtWork } from '../section/stack-at-work.ts';
+import { type Direction, stackOf, valvingAt } from './places.ts';
 import { type Outcome, outcomes } from './solve.ts';
-import type { FailedForce, ForcePoint, StackTable, Theory } from './solved.ts';
-import { baseline, cursorSpeed, type Direction, direction, place, selectedBuild, selectedValving } from './store.ts';
+import type { FailedForce, ForcePoint, StackPlace, StackTable, Theory } from './solved.ts';
+import { baseline, cursorSpeed, direction, place, selectedBuild, selectedValving } from './store.ts';
 
-export const tableOf = (outcome: Outcome, way: Direction): StackTable | undefined =>
-  way === 1 ? outcome.curve?.stacks.compression : outcome.curve?.stacks.rebound;
+export const tableOf = (outcome: Outcome, stack: StackPlace): StackTable | undefined => outcome.curve?.stacks[stack];
 
 export const pointOf = (outcome: Outcome | undefined, way: Direction): ForcePoint | FailedForce | undefined =>
   outcome?.curve && pointAt(outcome.curve, way, cursorSpeed.value);
 
-export function stateOf(outcome: Outcome | undefined, way: Direction): StackState | undefined {
-  const point = pointOf(outcome, way);
-  const table = outcome && tableOf(outcome, way);
-  return point && table && isSolved(point) ? stackAt(table, point.shimPressure_Pa) : undefined;
+export function stateOf(outcome: Outcome | undefined, stack: StackPlace): StackState | undefined {
+  const point = pointOf(outcome, stack === 'rebound' ? -1 : 1);
+  const table = outcome && tableOf(outcome, stack);
+  const pressure_Pa = point && isSolved(point) ? stackAtWork(point, stack)?.shimPressure_Pa : undefined;
+  return table && pressure_Pa !== undefined ? stackAt(table, pressure_Pa) : undefined;
 }
 
 export interface DrawnStack {
@@ -35,15 +37,17 @@ export interface DrawnStack {
 function drawnOf(build: Build, valving: Valving): DrawnStack {
   const outcome = outcomes.value.get(build.id);
   const point = pointOf(outcome, direction.value);
-  const state = stateOf(outcome, direction.value);
-  if (!outcome || !state || !point || !isSolved(point)) return { build, valving };
+  const state = stateOf(outcome, stackOf(place.value));
+  // While a layout without this place is still being solved anew, its stack is drawn at rest.
+  const solved = outcome?.build.valves[place.value];
+  if (!outcome || !solved || !state || !point || !isSolved(point)) return { build, valving };
   return {
     build,
-    valving: outcome.build.valves[place.value],
+    valving: solved,
     state,
     point,
     theory: outcome.curve?.theory,
-    waves: tableOf(outcome, direction.value)?.waves,
+    waves: tableOf(outcome, stackOf(place.value))?.waves,
   };
 }
 
@@ -54,7 +58,7 @@ export const drawnStack = computed(() => drawnOf(selectedBuild.value, selectedVa
 export const ghostStack = computed(() =>
   baseline.value.id === selectedBuild.value.id
     ? undefined
-    : drawnOf(baseline.value, baseline.value.valves[place.value]),
+    : drawnOf(baseline.value, valvingAt(baseline.value, place.value)),
 );
 
 /** The state for the shim table: only while it counts the same shims. */
@@ -67,9 +71,12 @@ export const shownState = computed(() => {
 /** The largest rim lift within the speeds on show, so that the drawing keeps its scale while the cursor moves [mm]. */
 export function tallestLift(buildId: string): number {
   const outcome = outcomes.value.get(buildId);
-  const table = outcome && tableOf(outcome, direction.value);
+  const stack = stackOf(place.value);
+  const table = outcome && tableOf(outcome, stack);
   if (!outcome?.curve || !table) return 0;
-  const pressures = pointsOf(outcome.curve, direction.value).map((p) => (isSolved(p) ? p.shimPressure_Pa : 0));
+  const pressures = pointsOf(outcome.curve, direction.value).map((p) =>
+    isSolved(p) ? (stackAtWork(p, stack)?.shimPressure_Pa ?? 0) : 0,
+  );
   const reached = stackAt(table, Math.max(0, ...pressures));
   return reached ? millimetresFromMetres(Math.max(...reached.shimEdgeLift_m)) : 0;
 }

@@ -1,59 +1,79 @@
-/** What each chart shows, as plain lists of numbers in SI: taken from the solver's points, nothing worked out here. */
-import type { FailedForce, ForceCurve, ForcePoint } from '../app/solved.ts';
+/** What each chart shows, as plain lists of numbers in SI: taken from the solver's points. */
+import type { Direction } from '../app/places.ts';
+import type { FailedForce, ForceCurve, ForcePoint, StackPlace } from '../app/solved.ts';
 import { isSolved, pointsOf } from '../section/shape-at.ts';
+import { stackAtWork } from '../section/stack-at-work.ts';
+import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
 
 export type ChartName = 'force' | 'paths' | 'pressures' | 'opening';
 
 export interface Series {
   readonly buildId: string;
   /** Which of the lines of one build. */
-  readonly part: 'compression' | 'rebound' | 'compressionChamber' | 'reboundChamber' | 'only';
+  readonly part: 'compression' | 'rebound' | 'compressionChamber' | 'reboundChamber' | PathName | 'only';
   /** Shaft speeds, all >= 0 [m/s]. */
   readonly speeds_m_s: readonly number[];
   /** null where a speed did not solve: the line has a gap there. */
   readonly values: readonly (number | null)[];
 }
 
-type Read = (point: ForcePoint) => number;
+/** What a chart shows beside the speeds. */
+export interface Shown {
+  readonly direction: Direction;
+  readonly stack: StackPlace;
+  /** Whose paths. */
+  readonly valve: ValveName;
+  /** Takes the force of the gas off the force at the shaft. */
+  readonly withoutGas: boolean;
+}
 
-function series(
-  buildId: string,
-  part: Series['part'],
-  points: readonly (ForcePoint | FailedForce)[],
-  read: Read,
-): Series {
+type Points = readonly (ForcePoint | FailedForce)[];
+type Read = (point: ForcePoint) => number | undefined;
+
+function series(buildId: string, part: Series['part'], points: Points, read: Read): Series {
   return {
     buildId,
     part,
     speeds_m_s: points.map((point) => Math.abs(point.shaftSpeed_m_s)),
-    values: points.map((point) => (isSolved(point) ? read(point) : null)),
+    values: points.map((point) => (isSolved(point) ? (read(point) ?? null) : null)),
   };
 }
 
-/** Of all oil that passes the piston, by whatever path. */
-export function bleedShare({ flows }: ForcePoint): number {
-  const whole = Object.values(flows).reduce((sum: number, flow: number) => sum + Math.abs(flow), 0);
-  return whole === 0 ? 0 : Math.abs(flows.bleed_m3_s) / whole;
+/** What the shaft feels, or that without the force of the gas. */
+export const shownForce = (point: ForcePoint, withoutGas: boolean): number =>
+  withoutGas ? point.force_N - point.gasForce_N : point.force_N;
+
+/** One line for each path that oil takes at any of the speeds. */
+function pathSeries(buildId: string, points: Points, valve: ValveName): Series[] {
+  const shares = points.map((point) => (isSolved(point) ? sharesOf(valveFlows(point, valve)) : undefined));
+  const taken = PATHS.filter((path) => shares.some((share) => (share?.[path] ?? 0) > 0));
+  return taken.map((path) => ({
+    buildId,
+    part: path,
+    speeds_m_s: points.map((point) => Math.abs(point.shaftSpeed_m_s)),
+    values: shares.map((share) => (share ? (share[path] ?? 0) : null)),
+  }));
 }
 
 /** The lines of one build on one chart; only the force chart shows both directions at once. */
-export function seriesOf(chart: ChartName, buildId: string, curve: ForceCurve, direction: 1 | -1): Series[] {
-  const points = pointsOf(curve, direction);
+export function seriesOf(chart: ChartName, buildId: string, curve: ForceCurve, shown: Shown): Series[] {
+  const points = pointsOf(curve, shown.direction);
+  const force: Read = (point) => shownForce(point, shown.withoutGas);
   switch (chart) {
     case 'force':
       return [
-        series(buildId, 'compression', pointsOf(curve, 1), (p) => p.force_N),
-        series(buildId, 'rebound', pointsOf(curve, -1), (p) => p.force_N),
+        series(buildId, 'compression', pointsOf(curve, 1), force),
+        series(buildId, 'rebound', pointsOf(curve, -1), force),
       ];
     case 'paths':
-      return [series(buildId, 'only', points, bleedShare)];
+      return pathSeries(buildId, points, shown.valve);
     case 'pressures':
       return [
         series(buildId, 'compressionChamber', points, (p) => p.compressionPressure_Pa),
         series(buildId, 'reboundChamber', points, (p) => p.reboundPressure_Pa),
       ];
     case 'opening':
-      return [series(buildId, 'only', points, (p) => p.seatOpening_m)];
+      return [series(buildId, 'only', points, (p) => stackAtWork(p, shown.stack)?.seatOpening_m)];
   }
 }
 
@@ -71,18 +91,28 @@ export function rangeOf(values: readonly (number | null)[]): [number, number] {
 export const failedOf = (curve: ForceCurve): FailedForce[] =>
   curve.points.filter((point): point is FailedForce => !isSolved(point));
 
-/** The lowest speed of a direction at which the rim ruffles into waves, beyond what the theory is proven for. */
-export function wavesFrom(curve: ForceCurve, direction: 1 | -1): number | undefined {
-  const { waves } = direction === 1 ? curve.stacks.compression : curve.stacks.rebound;
-  if (waves?.status !== 'found') return undefined;
-  const first = pointsOf(curve, direction).find(
-    (point) => isSolved(point) && point.shimPressure_Pa >= waves.pressure_Pa,
-  );
+function firstSpeed(curve: ForceCurve, direction: Direction, holds: (p: ForcePoint) => boolean): number | undefined {
+  const first = pointsOf(curve, direction).find((point) => isSolved(point) && holds(point));
   return first && Math.abs(first.shaftSpeed_m_s);
 }
 
-/** The lowest speed of a direction at which a chamber falls to the air-release pressure. */
-export function airReleaseFrom(curve: ForceCurve, direction: 1 | -1): number | undefined {
-  const first = pointsOf(curve, direction).find((point) => isSolved(point) && point.airRelease);
-  return first && Math.abs(first.shaftSpeed_m_s);
+/** The lowest speed at which the rim of a stack ruffles into waves, beyond what the theory is proven for. */
+export function wavesFrom(curve: ForceCurve, stack: StackPlace): number | undefined {
+  const waves = curve.stacks[stack]?.waves;
+  if (waves?.status !== 'found') return undefined;
+  return firstSpeed(curve, stack === 'rebound' ? -1 : 1, (point) => {
+    const pressure_Pa = stackAtWork(point, stack)?.shimPressure_Pa;
+    return pressure_Pa !== undefined && pressure_Pa >= waves.pressure_Pa;
+  });
 }
+
+/** The lowest speed of a direction at which a chamber falls to the air-release pressure. */
+export const airReleaseFrom = (curve: ForceCurve, direction: Direction): number | undefined =>
+  firstSpeed(curve, direction, (point) => point.airRelease);
+
+/** The lowest speed of a direction from which one chamber is held at the air-release pressure. */
+export const heldFrom = (
+  curve: ForceCurve,
+  direction: Direction,
+  chamber: 'compression' | 'rebound',
+): number | undefined => firstSpeed(curve, direction, (point) => (point.voids_m3_s?.[chamber] ?? 0) > 0);

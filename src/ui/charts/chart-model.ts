@@ -2,23 +2,45 @@
 import { computed, signal } from '@preact/signals';
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { lineOf } from '../app/lines.ts';
+import { hasBase, stackOf } from '../app/places.ts';
+import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
-import { cursorSpeed, direction, topSpeed, visibleBuilds } from '../app/store.ts';
+import { cursorSpeed, direction, place, project, topSpeed, visibleBuilds } from '../app/store.ts';
 import { bracket } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
-import { type ChartName, rangeOf, type Series, seriesOf, wavesFrom } from './chart-data.ts';
-import type { PlotLine, PlotView } from './plot-layout.ts';
+import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
+import { bandAreas } from './force-bands.ts';
+import { levelsOf } from './levels.ts';
+import { type LineMark, marksOf } from './line-marks.ts';
+import type { ValveName } from './path-shares.ts';
+import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
 
 export const CHARTS: readonly ChartName[] = ['force', 'paths', 'pressures', 'opening'];
 export const chart = signal<ChartName>('force');
+
+const wantedValve = signal<ValveName | undefined>(undefined);
+/** Whose paths are shown: that of the stack on show unless chosen otherwise. */
+export const pathsValve = computed<ValveName>(() => {
+  if (!hasBase(project.value.damper.layout)) return 'piston';
+  return wantedValve.value ?? (place.value === 'baseCompression' ? 'base' : 'piston');
+});
+export const showPathsOf = (valve: ValveName): void => {
+  wantedValve.value = valve;
+};
+
+const shown = computed<Shown>(() => ({
+  direction: direction.value,
+  stack: stackOf(place.value),
+  valve: pathsValve.value,
+  withoutGas: gasForce.value === 'subtracted',
+}));
 
 export interface ShownLine extends PlotLine {
   readonly buildId: string;
   readonly label: string;
   readonly part: Series['part'];
-  /** Speed from which the rim ruffles: the line goes on, outside the proven range. */
-  readonly wavesFrom?: number;
+  readonly marks: readonly LineMark[];
 }
 
 interface Scale {
@@ -27,15 +49,15 @@ interface Scale {
 }
 
 function scaleOf(name: ChartName): Scale {
-  const quantity = (shown: ShownKind, title: (unit: string) => string, from = 0): Scale => ({
-    yTitle: title(unitOfShown(shown)),
-    toShown: (si) => inShown(shown, si - from),
+  const quantity = (kind: ShownKind, title: (unit: string) => string, from = 0): Scale => ({
+    yTitle: title(unitOfShown(kind)),
+    toShown: (si) => inShown(kind, si - from),
   });
   switch (name) {
     case 'force':
-      return quantity('force', text.chart.forceAxis);
+      return quantity('force', shown.value.withoutGas ? text.chart.forceWithoutGasAxis : text.chart.forceAxis);
     case 'paths':
-      return { yTitle: text.chart.pathsAxis, toShown: (share) => share * 100 };
+      return { yTitle: text.chart.pathsAxis[pathsValve.value], toShown: (share) => share * 100 };
     case 'pressures':
       return quantity('pressure', text.chart.pressuresAxis, STANDARD_ATMOSPHERE_PA);
     case 'opening':
@@ -44,15 +66,14 @@ function scaleOf(name: ChartName): Scale {
 }
 
 function labelOf(name: string, part: Series['part']): string {
-  if (part === 'compressionChamber') return `${name}, ${text.chart.compressionChamber}`;
-  return part === 'reboundChamber' ? `${name}, ${text.chart.reboundChamber}` : name;
+  if (part === 'compression' || part === 'rebound' || part === 'only') return name;
+  if (part === 'compressionChamber' || part === 'reboundChamber') return `${name}, ${text.chart[part]}`;
+  return `${name}, ${text.chart.path[part]}`;
 }
 
-function onsetOf({ part }: Series, { curve }: Outcome): number | undefined {
-  const way = part === 'compression' ? 1 : part === 'rebound' ? -1 : direction.value;
-  const speed = curve && wavesFrom(curve, way);
-  return speed === undefined ? undefined : inShown('speed', speed);
-}
+/** The lines of one build are told apart by their widths too. */
+const WIDTHS: Partial<Record<Series['part'], number>> = { reboundChamber: 1.25, bleed: 1.5, leakage: 1, poppet: 1 };
+const WIDTH = 2.25;
 
 function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: Scale['toShown']): ShownLine {
   const { colour, dash } = lineOf(series.buildId);
@@ -66,9 +87,9 @@ function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: S
     y: series.values.map((value) => (value === null ? null : toShown(value))),
     colour,
     dash,
-    width: series.part === 'reboundChamber' ? 1.25 : 2.25,
+    width: WIDTHS[series.part] ?? WIDTH,
     faded: outcome.stale,
-    wavesFrom: onsetOf(series, outcome),
+    marks: outcome.curve ? marksOf(series.part, outcome.curve, shown.value) : [],
   };
 }
 
@@ -77,19 +98,49 @@ export const shownLines = computed<ShownLine[]>(() => {
   return visibleBuilds.value.flatMap((build) => {
     const outcome = outcomes.value.get(build.id);
     if (!outcome?.curve) return [];
-    return seriesOf(chart.value, build.id, outcome.curve, direction.value).map((series) =>
+    return seriesOf(chart.value, build.id, outcome.curve, shown.value).map((series) =>
       lineFor(series, outcome, build.name, toShown),
     );
   });
 });
 
-export const plotView = computed<PlotView>(() => ({
-  lines: shownLines.value,
-  xRange: [0, inShown('speed', topSpeed.value)],
-  yRange: rangeOf(shownLines.value.flatMap((line) => line.y)),
-  xTitle: text.chart.speedAxis(unitOfShown('speed')),
-  yTitle: scaleOf(chart.value).yTitle,
-}));
+const shownAreas = computed<PlotArea[]>(() => {
+  if (chart.value !== 'force' || bands.value === 'hidden') return [];
+  const force = (si: number): number => inShown('force', si);
+  return visibleBuilds.value.flatMap((build) => {
+    const curve = outcomes.value.get(build.id)?.curve;
+    const areas = curve
+      ? [1 as const, -1 as const].flatMap((way) => bandAreas(curve, way, shown.value.withoutGas))
+      : [];
+    return areas.map(({ speeds_m_s, low_N, high_N }) => ({
+      x: speeds_m_s.map((speed) => inShown('speed', speed)),
+      low: low_N.map(force),
+      high: high_N.map(force),
+      colour: lineOf(build.id).colour,
+    }));
+  });
+});
+
+/** Pressures that are the same at every speed and in every build. */
+export const shownLevels = computed(() => {
+  if (chart.value !== 'pressures') return [];
+  const curves = visibleBuilds.value.flatMap((build) => outcomes.value.get(build.id)?.curve ?? []);
+  return levelsOf(curves, direction.value);
+});
+
+export const plotView = computed<PlotView>(() => {
+  const values = shownLines.value.flatMap((line) => line.y);
+  const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
+  const levels = shownLevels.value.map(({ value }) => value);
+  return {
+    areas: shownAreas.value,
+    lines: shownLines.value,
+    xRange: [0, inShown('speed', topSpeed.value)],
+    yRange: rangeOf([...values, ...edges, ...levels]),
+    xTitle: text.chart.speedAxis(unitOfShown('speed')),
+    yTitle: scaleOf(chart.value).yTitle,
+  };
+});
 
 /** The line at a speed: between two solved speeds, straight. */
 export function cut(line: ShownLine, x: number): number | undefined {

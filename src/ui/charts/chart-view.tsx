@@ -1,21 +1,25 @@
-/** The chart with its tabs, the cursor's number, and how far the speeds go. */
+/** The chart with its tabs, what it is solved at, and what it warns of. */
 import type { JSX } from 'preact';
 import { anyStale } from '../app/solve.ts';
 import type { Theory } from '../app/solved.ts';
-import { cursorSpeed, place, setCursor, setTopSpeed, theory, topSpeed } from '../app/store.ts';
+import { direction, place, project, theory } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { Choice } from '../panels/choice.tsx';
-import { SpeedField } from '../panels/speed-field.tsx';
 import { text } from '../text/en.ts';
 import { CHARTS, chart, plotView } from './chart-model.ts';
+import { ChartOptions } from './chart-options.tsx';
+import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
 import { Plot } from './plot.tsx';
 import { Warnings } from './warnings.tsx';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 
-/** Faster than any damper's shaft [m/s]. */
-const FASTEST = 10;
+/** The chamber and path charts show one direction, the opening chart one stack. */
+function wayShown(): string {
+  if (chart.value === 'opening') return text.placeOf(project.value.damper.layout, place.value).name;
+  return direction.value === 1 ? text.chart.compression : text.chart.rebound;
+}
 
 function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
@@ -29,7 +33,7 @@ function Board(): JSX.Element {
           <span class="way down">{text.chart.rebound}</span>
         </>
       )}
-      {chart.value !== 'force' && <span class="way up">{text.place[place.value].toLowerCase()}</span>}
+      {chart.value !== 'force' && <span class="way up">{wayShown()}</span>}
     </div>
   );
 }
@@ -47,16 +51,11 @@ export function ChartView(): JSX.Element {
             chart.value = each;
           }}
         />
-        <span class="group speeds">
-          <SpeedField
-            label={text.chart.cursor}
-            value_m_s={cursorSpeed.value}
-            upTo_m_s={topSpeed.value}
-            onSpeed={setCursor}
-          />
-          <SpeedField label={text.chart.upTo} value_m_s={topSpeed.value} upTo_m_s={FASTEST} onSpeed={setTopSpeed} />
+        <span class="group">
+          <ChartOptions />
         </span>
       </header>
+      <ConditionsRow />
       <Board />
       <Warnings />
       <div class="chart-foot">

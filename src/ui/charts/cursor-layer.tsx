@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { fromShown, inShown, show } from '../app/quantities.ts';
 import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
-import { cursorCuts, cut, plotView, shownLines } from './chart-model.ts';
+import { cursorCuts, cut, plotView, shownLevels, shownLines } from './chart-model.ts';
 import { placeNames } from './line-names.ts';
 import { MARGIN } from './plot-layout.ts';
 
@@ -62,20 +62,45 @@ function Names({ frame }: { frame: Frame }): JSX.Element {
   );
 }
 
-/** Where each line leaves the proven range. */
-function Onsets({ frame }: { frame: Frame }): JSX.Element {
+/** Where each line leaves the proven range, or is held. */
+function Marks({ frame }: { frame: Frame }): JSX.Element {
   const { x, y } = scales(frame);
   return (
     <g class="onsets">
-      {shownLines.value.map((line) => {
-        const value = line.wavesFrom === undefined ? undefined : cut(line, line.wavesFrom);
-        if (line.wavesFrom === undefined || value === undefined) return null;
-        return (
-          <text key={`${line.buildId}-${line.part}`} x={x(line.wavesFrom)} y={y(value) + 5} fill={line.colour}>
-            {text.chart.wavesMark}
+      {shownLines.value.flatMap((line) =>
+        line.marks.map((mark) => {
+          const value = cut(line, mark.x);
+          if (value === undefined) return null;
+          return (
+            <text
+              key={`${line.buildId}-${line.part}-${mark.sign}`}
+              data-mark={`${line.part} ${mark.sign}`}
+              x={x(mark.x)}
+              y={y(value) + 5}
+              fill={line.colour}
+            >
+              {mark.sign}
+            </text>
+          );
+        }),
+      )}
+    </g>
+  );
+}
+
+/** Pressures that the lines are measured against. */
+function Levels({ frame }: { frame: Frame }): JSX.Element {
+  const { y } = scales(frame);
+  return (
+    <g class="levels">
+      {shownLevels.value.map(({ id, value, label }) => (
+        <g key={id} class={id} data-level={id}>
+          <path d={`M${MARGIN.l} ${y(value)}H${frame.width - MARGIN.r}`} />
+          <text x={MARGIN.l + (id === 'gas' ? 6 : (frame.width - MARGIN.l) / 2)} y={y(value) - 4}>
+            {label}
           </text>
-        );
-      })}
+        </g>
+      ))}
     </g>
   );
 }
@@ -124,7 +149,8 @@ export function CursorLayer(frame: Frame): JSX.Element {
   return (
     <div class="cursor-layer" onPointerDown={drag} onPointerMove={drag}>
       <svg width={frame.width} height={frame.height} aria-hidden="true">
-        <Onsets frame={frame} />
+        <Levels frame={frame} />
+        <Marks frame={frame} />
         <Names frame={frame} />
         <Cuts frame={frame} />
       </svg>

@@ -13,7 +13,16 @@ export interface PlotLine {
   readonly faded: boolean;
 }
 
+/** An area between two lines, under all lines. */
+export interface PlotArea {
+  readonly x: readonly number[];
+  readonly low: readonly number[];
+  readonly high: readonly number[];
+  readonly colour: string;
+}
+
 export interface PlotView {
+  readonly areas: readonly PlotArea[];
   readonly lines: readonly PlotLine[];
   readonly xRange: readonly [number, number];
   readonly yRange: readonly [number, number];
@@ -37,6 +46,19 @@ export const traceOf = ({ x, y, name, colour, dash, width, faded }: PlotLine): P
   hoverinfo: 'skip',
   opacity: faded ? 0.4 : 1,
   line: { color: colour, width, dash },
+});
+
+/** Up along the low edge and back along the high one. */
+export const areaTrace = ({ x, low, high, colour }: PlotArea): PlotlyData => ({
+  type: 'scatter',
+  mode: 'lines',
+  x: [...x, ...[...x].reverse()],
+  y: [...low, ...[...high].reverse()],
+  hoverinfo: 'skip',
+  fill: 'toself',
+  fillcolor: colour,
+  opacity: 0.16,
+  line: { width: 0 },
 });
 
 function axisOf(title: string, range: readonly [number, number], inks: Inks): PlotlyData {

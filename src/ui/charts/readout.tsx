@@ -1,78 +1,19 @@
 /** The numbers at the speed cursor, build beside build, for both directions. */
 import type { JSX } from 'preact';
-import type { Build } from '../../model/project.ts';
-import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { lineOf } from '../app/lines.ts';
-import { show, showBare, showPercent, unitOfShown } from '../app/quantities.ts';
-import { outcomes } from '../app/solve.ts';
-import type { ForcePoint } from '../app/solved.ts';
-import { baseline, cursorSpeed, type Direction, visibleBuilds } from '../app/store.ts';
-import { pointOf, stateOf } from '../app/views.ts';
+import type { Direction } from '../app/places.ts';
+import { show } from '../app/quantities.ts';
+import { cursorSpeed, visibleBuilds } from '../app/store.ts';
 import { LineSample } from '../panels/icons.tsx';
-import { isSolved, type StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
-import { bleedShare } from './chart-data.ts';
-import { lifeReserve, yieldReserve } from './reserve.ts';
-
-interface Reading {
-  readonly build: Build;
-  readonly point?: ForcePoint;
-  readonly state?: StackState;
-  readonly against?: ForcePoint;
-  readonly stale: boolean;
-}
-
-function readingOf(build: Build, way: Direction): Reading {
-  const outcome = outcomes.value.get(build.id);
-  const solved = (point: ReturnType<typeof pointOf>): ForcePoint | undefined =>
-    point && isSolved(point) ? point : undefined;
-  return {
-    build,
-    point: solved(pointOf(outcome, way)),
-    state: stateOf(outcome, way),
-    against: build.id === baseline.value.id ? undefined : solved(pointOf(outcomes.value.get(baseline.value.id), way)),
-    stale: outcome?.stale ?? false,
-  };
-}
-
-const gauge = (absolute_Pa: number): string => showBare('pressure', absolute_Pa - STANDARD_ATMOSPHERE_PA);
-
-type Cell = (reading: Reading & { readonly point: ForcePoint }) => string;
-
-const withUnit = (name: string, unit: string): string => `${name}, ${unit}`;
-
-/** Name of each row and how it reads a point. */
-function rows(): [string, string, Cell][] {
-  const pressure = unitOfShown('pressure');
-  const r = text.readout;
-  return [
-    ['force', withUnit(r.force, unitOfShown('force')), ({ point }) => showBare('force', point.force_N)],
-    [
-      'difference',
-      r.difference,
-      ({ point, against }) => (against ? showPercent(point.force_N / against.force_N - 1, true) : text.builds.baseline),
-    ],
-    ['damping', withUnit(r.ofDamping, unitOfShown('force')), ({ point }) => showBare('force', point.dampingForce_N)],
-    ['opening', withUnit(r.opening, unitOfShown('lift')), ({ point }) => showBare('lift', point.seatOpening_m)],
-    ['bleed', r.bleedShare, ({ point }) => showPercent(bleedShare(point))],
-    ['shims', withUnit(r.shimPressure, pressure), ({ point }) => showBare('pressure', point.shimPressure_Pa)],
-    ['chamber-c', withUnit(r.chamberC, pressure), ({ point }) => gauge(point.compressionPressure_Pa)],
-    ['chamber-r', withUnit(r.chamberR, pressure), ({ point }) => gauge(point.reboundPressure_Pa)],
-    [
-      'stress',
-      withUnit(r.stress, unitOfShown('stress')),
-      ({ state }) => (state ? showBare('stress', Math.max(...state.shimStress_Pa)) : r.none),
-    ],
-    ['life', r.lifeReserve, ({ point }) => lifeReserve(point)],
-    ['yield', r.yieldReserve, ({ point }) => yieldReserve(point)],
-  ];
-}
+import { type Reading, readingOf } from './reading.ts';
+import { type ReadoutGroup, type ReadoutRow, readoutGroups, type SolvedReading } from './readout-rows.ts';
 
 function Head({ readings, way }: { readings: readonly Reading[]; way: Direction }): JSX.Element {
   return (
     <thead>
       <tr>
-        <th scope="col">{way === 1 ? text.place.pistonCompression : text.place.pistonRebound}</th>
+        <th scope="col">{way === 1 ? text.way.compression : text.way.rebound}</th>
         {readings.map(({ build }) => (
           <th key={build.id} scope="col" class="number-col" title={build.name}>
             <LineSample {...lineOf(build.id)} />
@@ -84,20 +25,42 @@ function Head({ readings, way }: { readings: readonly Reading[]; way: Direction 
   );
 }
 
-/** Air release is told in the readout too, with the gas pressure that would prevent it. */
-function AirRow({ readings }: { readings: readonly Reading[] }): JSX.Element | null {
-  if (!readings.some(({ point }) => point?.airRelease)) return null;
+const isSolvedReading = (reading: Reading): reading is SolvedReading => reading.point !== undefined;
+
+function Row({ row, readings }: { row: ReadoutRow; readings: readonly Reading[] }): JSX.Element {
   return (
-    <tr class="air">
-      <th scope="row">{text.readout.airRelease}</th>
-      {readings.map(({ build, point }) => (
-        <td key={build.id} class="number-col">
-          {point?.airRelease
-            ? text.readout.gasNeeded(show('pressure', point.gasPressureNeeded_Pa - STANDARD_ATMOSPHERE_PA))
-            : text.readout.none}
-        </td>
-      ))}
+    <tr data-row={row.id}>
+      <th scope="row">{row.name}</th>
+      {readings.map((reading) => {
+        const { build, stale } = reading;
+        const tone = isSolvedReading(reading) ? row.tone?.(reading) : undefined;
+        return (
+          <td key={build.id} class={`number-col ${stale ? 'stale' : ''} ${tone ?? ''}`} data-build={build.id}>
+            {isSolvedReading(reading) ? row.cell(reading) : text.readout.notSolved}
+          </td>
+        );
+      })}
     </tr>
+  );
+}
+
+function Group({ group, readings }: { group: ReadoutGroup; readings: readonly Reading[] }): JSX.Element | null {
+  const solved = readings.filter(isSolvedReading);
+  const rows = group.rows.filter(({ when }) => !when || solved.some(when));
+  if (rows.length === 0) return null;
+  return (
+    <tbody data-group={group.id}>
+      {group.title && (
+        <tr class="group-title">
+          <th scope="colgroup" colSpan={readings.length + 1}>
+            {group.title}
+          </th>
+        </tr>
+      )}
+      {rows.map((row) => (
+        <Row key={row.id} row={row} readings={readings} />
+      ))}
+    </tbody>
   );
 }
 
@@ -106,19 +69,9 @@ function DirectionTable({ way }: { way: Direction }): JSX.Element {
   return (
     <table class="readings" data-way={way === 1 ? 'compression' : 'rebound'}>
       <Head readings={readings} way={way} />
-      <tbody>
-        {rows().map(([id, name, cell]) => (
-          <tr key={id} data-row={id}>
-            <th scope="row">{name}</th>
-            {readings.map(({ point, ...rest }) => (
-              <td key={rest.build.id} class={`number-col ${rest.stale ? 'stale' : ''}`} data-build={rest.build.id}>
-                {point ? cell({ point, ...rest }) : text.readout.notSolved}
-              </td>
-            ))}
-          </tr>
-        ))}
-        <AirRow readings={readings} />
-      </tbody>
+      {readoutGroups(way).map((group) => (
+        <Group key={group.id} group={group} readings={readings} />
+      ))}
     </table>
   );
 }

@@ -13,9 +13,11 @@ function inWords({ use, shim }: Worst): string {
   return text.readout.reserveOfShim((1 / use).toFixed(2), shim + 1);
 }
 
-export const lifeReserve = ({ life }: ForcePoint): string => (life ? inWords(life.fatigue) : text.readout.none);
+type WithLife = Pick<ForcePoint, 'life'>;
 
-export function yieldReserve({ life }: ForcePoint): string {
+export const lifeReserve = ({ life }: WithLife): string => (life ? inWords(life.fatigue) : text.readout.none);
+
+export function yieldReserve({ life }: WithLife): string {
   if (!life) return text.readout.none;
   const reserve = inWords(life.yield);
   return life.takesSet ? text.readout.takesSet(reserve) : reserve;

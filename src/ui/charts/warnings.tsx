@@ -1,10 +1,14 @@
 /** What the person must know of these curves: speeds without an answer, air release, builds that could not be solved. */
 import type { JSX } from 'preact';
 import type { Build } from '../../model/project.ts';
+import { bandsFailure } from '../app/band-solve.ts';
+import { placesOf, stackOf } from '../app/places.ts';
+import { bands } from '../app/preferences.ts';
 import { show } from '../app/quantities.ts';
 import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
-import { visibleBuilds } from '../app/store.ts';
+import { project, visibleBuilds } from '../app/store.ts';
+import { isSolved } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airReleaseFrom, failedOf, wavesFrom } from './chart-data.ts';
 
@@ -35,14 +39,25 @@ function airLines(build: Build, curve: ForceCurve): string[] {
 
 /** One line for all builds: where each leaves the range in which the theory is proven. */
 function wavesLine(solved: readonly { build: Build; curve: ForceCurve }[]): string[] {
-  const places = solved.flatMap(({ build, curve }) => {
-    const ways = WAYS.flatMap(({ direction, name }) => {
-      const from = wavesFrom(curve, direction);
+  const { layout } = project.value.damper;
+  const found = solved.flatMap(({ build, curve }) => {
+    const stacks = placesOf(layout).flatMap((each) => {
+      const from = wavesFrom(curve, stackOf(each));
+      const name = text.placeOf(layout, each).tab.toLowerCase();
       return from === undefined ? [] : [text.chart.fromSpeed(show('speed', from), name)];
     });
-    return ways.length === 0 ? [] : [text.chart.ofBuild(build.name, ways.join(', '))];
+    return stacks.length === 0 ? [] : [text.chart.ofBuild(build.name, stacks.join(', '))];
   });
-  return places.length === 0 ? [] : [text.chart.waves(places.join('; '))];
+  return found.length === 0 ? [] : [text.chart.waves(found.join('; '))];
+}
+
+/** Why a build has no band at some speeds, once for each reason. */
+function bandLines(build: Build, curve: ForceCurve): string[] {
+  if (bands.value === 'hidden') return [];
+  const failed = curve.points.flatMap((point) =>
+    isSolved(point) && point.band && point.band.status !== 'converged' ? [point.band.reason] : [],
+  );
+  return [...new Set(failed)].map((reason) => text.chart.bandFailed(build.name, reason));
 }
 
 export function Warnings(): JSX.Element | null {
@@ -52,7 +67,12 @@ export function Warnings(): JSX.Element | null {
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
     ),
-    ...solved.flatMap(({ build, curve }) => [...failureLines(build, curve), ...airLines(build, curve)]),
+    ...solved.flatMap(({ build, curve }) => [
+      ...failureLines(build, curve),
+      ...airLines(build, curve),
+      ...bandLines(build, curve),
+    ]),
+    ...(bandsFailure.value === undefined ? [] : [text.chart.bandsFailed(bandsFailure.value)]),
     ...wavesLine(solved),
   ];
   if (lines.length === 0) return null;

@@ -25,6 +25,9 @@ const editing = signal<string | undefined>(undefined);
 
 const length = (value_mm: number): string => writeField('length', value_mm);
 
+const differenceOf = (build: Build): string =>
+  describeDifference(baseline.value, build, project.value.damper.layout, length);
+
 function duplicate(build: Build): void {
   const [next, id] = duplicateBuild(project.value, build.id, text.builds.copyOf);
   editProject(() => next, { label: `${text.builds.duplicate} ${build.name}` });
@@ -115,7 +118,7 @@ function BuildItem({ build }: { build: Build }): JSX.Element {
   const isSelected = build.id === selectedBuild.value.id;
   const isBaseline = build.id === project.value.baselineBuild;
   const isHidden = hiddenBuilds.value.has(build.id);
-  const difference = isBaseline ? '' : describeDifference(baseline.value, build, length) || text.builds.sameAsBaseline;
+  const difference = isBaseline ? '' : differenceOf(build) || text.builds.sameAsBaseline;
   return (
     <li class={`build ${isSelected ? 'selected' : ''}`} style={{ '--build': lineOf(build.id).colour }}>
       <div class="build-head">

@@ -7,9 +7,10 @@ import { insertRow, sameAgain } from '../app/edits.ts';
 import { looksLikeList } from '../app/lists.ts';
 import { showLength } from '../app/quantities.ts';
 import { rolesOf } from '../app/roles.ts';
-import { place, selectedBuild, selectedValving } from '../app/store.ts';
+import { place, project, selectedBuild, selectedValving } from '../app/store.ts';
 import { stackHeight } from '../section/geometry.ts';
 import { text } from '../text/en.ts';
+import { BaseBesideFields, NeedleFields } from './beside-fields.tsx';
 import { Icon } from './icons.tsx';
 import { copyList, PasteBox, pasteRows } from './paste-box.tsx';
 import { ShimTableRow } from './shim-row.tsx';
@@ -95,7 +96,7 @@ export function ShimTable(): JSX.Element {
   const pasting = useSignal(false);
   const valving = selectedValving.value;
   const roles = rolesOf(valving.shims);
-  const title = `${text.placeStack[place.value]}, ${selectedBuild.value.name}`;
+  const title = `${text.placeOf(project.value.damper.layout, place.value).stack}, ${selectedBuild.value.name}`;
   const onPaste = (event: ClipboardEvent): void => {
     const pasted = event.clipboardData?.getData('text/plain') ?? '';
     if (event.target instanceof HTMLTextAreaElement || !looksLikeList(pasted)) return;
@@ -137,6 +138,7 @@ export function ShimTable(): JSX.Element {
       )}
       <StackFields />
       <SpringFields />
+      {place.value === 'baseCompression' ? <BaseBesideFields /> : <NeedleFields />}
     </section>
   );
 }

@@ -1,10 +1,8 @@
 /** A shaft speed of the view, such as the speed cursor; it is no part of the document. */
 import type { JSX } from 'preact';
-import { InputError } from '../../units/fault.ts';
-import { type EditFault, faultInWords } from '../app/apply.ts';
-import { readField, unitOf, writeField } from '../app/quantities.ts';
+import { showField } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
-import { BoxField } from './box-field.tsx';
+import { ViewField } from './view-field.tsx';
 
 interface SpeedFieldProps {
   readonly label: string;
@@ -17,25 +15,14 @@ interface SpeedFieldProps {
 const rounded = (speed: number): number => Number(speed.toFixed(3));
 
 export function SpeedField({ label, value_m_s, upTo_m_s, onSpeed }: SpeedFieldProps): JSX.Element {
-  const attempt = (typed: string): EditFault | undefined => {
-    try {
-      const speed = readField('speed', typed);
-      const limit = `${writeField('speed', upTo_m_s)} ${unitOf('speed')}`;
-      if (!(speed > 0 && speed <= upTo_m_s))
-        return { code: 'view.speed', message: text.fault(typed, text.chart.speedWanted(limit)) };
-      onSpeed(speed);
-      return undefined;
-    } catch (error) {
-      if (error instanceof InputError) return faultInWords(error.fault);
-      throw error;
-    }
-  };
   return (
-    <BoxField
+    <ViewField
       label={label}
-      unit={unitOf('speed')}
-      written={writeField('speed', rounded(value_m_s))}
-      attempt={attempt}
+      kind="speed"
+      value={rounded(value_m_s)}
+      holds={(speed) => speed > 0 && speed <= upTo_m_s}
+      wanted={text.chart.speedWanted(showField('speed', upTo_m_s))}
+      onValue={onSpeed}
     />
   );
 }

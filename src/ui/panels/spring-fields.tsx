@@ -1,11 +1,14 @@
 /** What stands over a stack or lets it rise: the size of the backing plate, a coil spring, a float. */
 import type { JSX } from 'preact';
 import type { BackingPlate, CoilSpring, Float } from '../../model/project.ts';
+import { coilAdjusterOf } from '../app/build-parts.ts';
 import { BACKING_PLATE, COIL_SPRING, FLOAT, partsWanted } from '../app/part-groups.ts';
 import { showField } from '../app/quantities.ts';
-import { selectedValving } from '../app/store.ts';
+import { place, selectedBuild, selectedValving } from '../app/store.ts';
 import { text } from '../text/en.ts';
+import { PRELOAD_ADJUSTER } from './beside-fields.tsx';
 import { type PartEntry, PartField, PartFields, PartsWanted } from './part-fields.tsx';
+import { PartSection } from './part-section.tsx';
 
 export const PLATE_GAP: PartEntry<BackingPlate> = {
   part: 'gap_mm',
@@ -55,6 +58,14 @@ export function SpringFields(): JSX.Element {
         <PartField group={BACKING_PLATE} entry={PLATE_DIAMETER} />
         <PartsWanted group={BACKING_PLATE} entries={[PLATE_GAP]} />
         <PartFields group={COIL_SPRING} entries={COIL_ENTRIES} />
+        {selectedValving.value.coilSpring && (
+          <PartSection
+            part={coilAdjusterOf(selectedBuild.value.id, place.value)}
+            title={text.besides.coilAdjuster}
+            why={text.besides.adjusterWhy}
+            boxes={PRELOAD_ADJUSTER}
+          />
+        )}
         <PartFields group={FLOAT} entries={FLOAT_ENTRIES} />
       </div>
     </details>

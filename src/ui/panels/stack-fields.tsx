@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { Bleed } from '../../model/project.ts';
 import { BACKING_PLATE } from '../app/part-groups.ts';
-import { selectedBuild, selectedValving, withBuild, withValving } from '../app/store.ts';
+import { place, selectedBuild, selectedValving, withBuild, withValving } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { NumberField } from './number-field.tsx';
 import { PartField } from './part-fields.tsx';
@@ -48,7 +48,7 @@ export function StackFields(): JSX.Element {
         edit={(seatHeight_mm) => withValving((v) => ({ ...v, seatHeight_mm }))}
       />
       <PartField group={BACKING_PLATE} entry={PLATE_GAP} />
-      <BleedFields />
+      {place.value !== 'baseCompression' && <BleedFields />}
     </div>
   );
 }

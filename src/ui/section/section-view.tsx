@@ -1,10 +1,10 @@
 /** The section: the stack on show, drawn to a stated scale and bent by the solver's shape at the speed cursor. */
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import type { ValvePlace } from '../../model/project.ts';
 import { lineOf } from '../app/lines.ts';
+import { bodyAt, valvingAt } from '../app/places.ts';
 import { showLength } from '../app/quantities.ts';
-import { activeRow, place, project, visibleBuilds } from '../app/store.ts';
+import { activeRow, place, places, project, showPlace, visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { drawnStack, ghostStack, tallestLift } from '../app/views.ts';
 import { Choice } from '../panels/choice.tsx';
@@ -15,7 +15,6 @@ import { type Extent, laySheet, type Sheet } from './sheet.ts';
 import { TitleBlock } from './title-block.tsx';
 import { ValveHalf } from './valve-half.tsx';
 
-const PLACES: readonly ValvePlace[] = ['pistonCompression', 'pistonRebound'];
 const AXIAL: readonly string[] = ['fit', '1', '5', '10'];
 
 const chosenExtent = signal<Extent | undefined>(undefined);
@@ -59,7 +58,7 @@ function Halves({ sheet }: { sheet: Sheet }): JSX.Element {
     sheet,
     stack,
     ghost: ghost && { stack: ghost, colour: lineOf(ghost.build.id).colour },
-    body: project.value.damper.valves[place.value],
+    body: bodyAt(project.value.damper, place.value),
     damper: project.value.damper,
     colour: lineOf(stack.build.id).colour,
   };
@@ -99,7 +98,7 @@ function ScaleBar({ sheet }: { sheet: Sheet }): JSX.Element {
 function Drawing(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
   const { damper } = project.value;
-  const tops = visibleBuilds.value.map((build) => drawingHeight(build.valves[place.value], tallestLift(build.id)));
+  const tops = visibleBuilds.value.map((build) => drawingHeight(valvingAt(build, place.value), tallestLift(build.id)));
   const sheet = laySheet({
     ...size,
     extent: extentFor(size.width),
@@ -119,7 +118,7 @@ function Drawing(): JSX.Element {
         {size.width > 0 && (
           <svg
             role="img"
-            aria-label={text.section.describe(stack.build.name, text.place[place.value], count)}
+            aria-label={text.section.describe(stack.build.name, text.placeOf(damper.layout, place.value).name, count)}
             width={size.width}
             height={size.height}
             data-state={stack.state ? 'bent' : 'at-rest'}
@@ -149,13 +148,11 @@ export function SectionView(): JSX.Element {
         <h2>{text.section.title}</h2>
         <Choice
           label={text.section.title}
-          options={PLACES}
+          options={places.value}
           chosen={place.value}
-          name={(each) => text.place[each]}
-          onChoose={(each) => {
-            place.value = each;
-            activeRow.value = undefined;
-          }}
+          name={(each) => text.placeOf(project.value.damper.layout, each).tab}
+          title={(each) => text.placeOf(project.value.damper.layout, each).name}
+          onChoose={showPlace}
         />
         <span class="group axial">
           <Choice

@@ -1,6 +1,6 @@
 /** Looking up what the solver computed: between two computed points, straight lines. No mechanics here. */
 import type { ConvergedLift, FailedForce, ForceCurve, ForcePoint, StackShape, StackTable } from '../app/solved.ts';
-import { lifeBetween } from './life-at.ts';
+import { pointBetween } from './point-between.ts';
 
 export const isSolved = (point: ForcePoint | FailedForce): point is ForcePoint => point.status === 'converged';
 
@@ -55,34 +55,6 @@ export function pointsOf(curve: ForceCurve, direction: 1 | -1): (ForcePoint | Fa
   return curve.points
     .filter((p) => p.shaftSpeed_m_s * direction > 0)
     .sort((a, b) => Math.abs(a.shaftSpeed_m_s) - Math.abs(b.shaftSpeed_m_s));
-}
-
-type NumberKey = { [K in keyof ForcePoint]-?: ForcePoint[K] extends number ? K : never }[keyof ForcePoint];
-
-function pointBetween(a: ForcePoint, b: ForcePoint, share: number): ForcePoint {
-  const at = (key: NumberKey): number => between(a[key], b[key], share);
-  return {
-    status: 'converged',
-    shaftSpeed_m_s: at('shaftSpeed_m_s'),
-    force_N: at('force_N'),
-    gasForce_N: at('gasForce_N'),
-    frictionForce_N: at('frictionForce_N'),
-    dampingForce_N: at('dampingForce_N'),
-    compressionPressure_Pa: at('compressionPressure_Pa'),
-    reboundPressure_Pa: at('reboundPressure_Pa'),
-    gasPressure_Pa: at('gasPressure_Pa'),
-    pistonDrop_Pa: at('pistonDrop_Pa'),
-    shimPressure_Pa: at('shimPressure_Pa'),
-    seatOpening_m: at('seatOpening_m'),
-    flows: {
-      ports_m3_s: between(a.flows.ports_m3_s, b.flows.ports_m3_s, share),
-      bleed_m3_s: between(a.flows.bleed_m3_s, b.flows.bleed_m3_s, share),
-      leakage_m3_s: between(a.flows.leakage_m3_s, b.flows.leakage_m3_s, share),
-    },
-    airRelease: a.airRelease || b.airRelease,
-    gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),
-    life: lifeBetween(a.life, b.life, share),
-  };
 }
 
 /** The damper at a speed (>= 0) in one direction; the failed neighbour when one of the two did not solve. */

@@ -3,10 +3,13 @@
 import type { JSX } from 'preact';
 import type { Damper, ValveBody, Valving } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
-import { activeRow } from '../app/store.ts';
+import { stackOf } from '../app/places.ts';
+import { activeRow, place } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
+import { sharesOf } from '../charts/path-shares.ts';
 import { pistonOutline, postRadius, type ShimOutline, shimOutlines, stackHeight } from './geometry.ts';
 import { closedPath, linePath, type Sheet, schematicDepths, shimPath } from './sheet.ts';
+import { stackAtWork } from './stack-at-work.ts';
 
 export interface HalfProps {
   readonly sheet: Sheet;
@@ -105,9 +108,7 @@ function Ghost({ sheet, ghost }: Pick<HalfProps, 'sheet' | 'ghost'>): JSX.Elemen
 function OilPath({ sheet, stack, body, damper }: HalfProps): JSX.Element | null {
   const { point, state, valving } = stack;
   if (!point || !state) return null;
-  const { ports_m3_s, bleed_m3_s, leakage_m3_s } = point.flows;
-  const whole = Math.abs(ports_m3_s) + Math.abs(bleed_m3_s) + Math.abs(leakage_m3_s);
-  const share = whole > 0 ? Math.abs(ports_m3_s) / whole : 0;
+  const share = sharesOf(stackAtWork(point, stackOf(place.value))?.flows).ports ?? 0;
   if (share < 0.01 || state.seatOpening_m <= 0) return null;
   const middle = sheet.x((body.pressureZone.innerDiameter_mm + body.pressureZone.outerDiameter_mm) / 4);
   const seat = sheet.x((body.seat.innerDiameter_mm + body.seat.outerDiameter_mm) / 4);

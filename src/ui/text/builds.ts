@@ -32,7 +32,10 @@ export const buildsWords = {
     moved: (what: string, _face: boolean) => `moved ${what}`,
     none: 'none',
     setting: (name: string, from: string, to: string) => `${name} ${from}→${to}`,
-    bleed: (count: number, diameter: string) => `${count} × ⌀${diameter}`,
+    bleed: (count: number, diameter: string) => (count === 0 ? 'closed' : `${count} × ⌀${diameter}`),
+    poppet: (diameter: string) => `⌀${diameter}`,
+    otherwise: (name: string) => `${name} altered`,
+    clicks: (name: string, from: number, to: number) => `${name} ${from}→${to} clicks`,
     inPlace: (place: string, parts: string) => `${place}: ${parts}`,
   },
 };

@@ -1,13 +1,17 @@
 /** Every word the bench shows, in English, by subject. A translation is a folder of these shapes. */
+import { adjusterWords } from './adjusters.ts';
 import { benchWords } from './bench.ts';
 import { buildsWords } from './builds.ts';
 import { chartWords } from './chart.ts';
 import { damperWords } from './damper.ts';
+import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
 
 export const text = {
   ...benchWords,
   ...buildsWords,
+  ...adjusterWords,
+  ...placeWords,
   ...sectionWords,
   ...chartWords,
   ...damperWords,

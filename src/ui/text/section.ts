@@ -2,12 +2,6 @@
 import { plural } from './plural.ts';
 
 export const sectionWords = {
-  place: { pistonCompression: 'Compression', pistonRebound: 'Rebound' },
-
-  placeShort: { pistonCompression: 'C', pistonRebound: 'R' },
-
-  placeStack: { pistonCompression: 'Compression stack', pistonRebound: 'Rebound stack' },
-
   section: {
     title: 'Section',
     full: 'Full',
@@ -45,7 +39,7 @@ export const sectionWords = {
     axisName: 'axis',
     ghost: 'Baseline outline',
     describe: (build: string, place: string, count: number) =>
-      `Section of the ${place.toLowerCase()} of ${build}: ${plural(count, 'shim', 'shims')} on the piston face.`,
+      `Section of the ${place.toLowerCase()} of ${build}: ${plural(count, 'shim', 'shims')}.`,
     describeShim: (n: number, size: string, lift: string, stress: string) =>
       `Shim ${n}: ${size}, rim lift ${lift}, stress ${stress}.`,
     describeShimAtRest: (n: number, size: string) => `Shim ${n}: ${size}.`,
@@ -129,6 +123,8 @@ export const sectionWords = {
     },
     bleed: 'Bleed',
     bleedShort: 'bleed',
+    baseBleedShort: 'base bleed',
+    poppetShort: 'poppet',
     bleedCount: 'Bleed holes',
     bleedDiameter: 'Bleed diameter',
     bleedLength: 'Bleed length',

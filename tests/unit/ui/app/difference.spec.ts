@@ -24,7 +24,7 @@ function build(shims: ShimRow[], part: Partial<Build> = {}, clampDiameter_mm = 1
 }
 
 const told = (shims: ShimRow[], part: Partial<Build> = {}, clamp = 12): string =>
-  describeDifference(build(STACK), build(shims, part, clamp), String);
+  describeDifference(build(STACK), build(shims, part, clamp), 'monotube', String);
 
 describe('the difference of two builds in words', () => {
   it.each<[string, ShimRow[], string]>([
@@ -49,7 +49,7 @@ describe('the difference of two builds in words', () => {
     const sprung = build(STACK);
     const coilSpring = { diameter_mm: 16, rate_N_mm: 4, preload_N: 5 };
     sprung.valves.pistonCompression = { ...sprung.valves.pistonCompression, coilSpring };
-    expect(describeDifference(build(STACK), sprung, String)).toBe('C: other settings');
+    expect(describeDifference(build(STACK), sprung, 'monotube', String)).toBe('C: other settings');
   });
 
   it('tells clamp, seat height, backing plate and bleed', () => {
@@ -60,7 +60,7 @@ describe('the difference of two builds in words', () => {
       seatHeight_mm: 0.1,
       backingPlate: { gap_mm: 0.4 },
     };
-    expect(describeDifference(build(STACK), other, String)).toBe(
+    expect(describeDifference(build(STACK), other, 'monotube', String)).toBe(
       'R: seat height 0→0.1; backing plate none→0.4 · bleed 1 × ⌀1.2→2 × ⌀1',
     );
   });

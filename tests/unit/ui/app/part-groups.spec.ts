@@ -37,8 +37,8 @@ const codeOf = (edit: () => unknown): string | undefined => {
 };
 
 beforeEach(() => {
-  startWith(demo);
-  replaceProject({ ...demo, name: 'A copy to edit' }, 'copy');
+  startWith(demo, 'first');
+  replaceProject({ ...demo, name: 'A copy to edit' }, 'copy', 'second');
 });
 
 describe('a group of numbers that are an answer only together', () => {
@@ -106,7 +106,7 @@ describe('a group of numbers that are an answer only together', () => {
 
   it('is not carried over into another project', () => {
     put(withPart(FLOAT, 'travel_mm', 0.5));
-    replaceProject({ ...demo, name: 'Another' }, 'open');
+    replaceProject({ ...demo, name: 'Another' }, 'open', 'third');
     expect(partsOf(FLOAT)).toEqual({});
   });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { FailedForce, ForceCurve, ForcePoint } from '../../../../src/ui/app/solved.ts';
+import type { Shown } from '../../../../src/ui/charts/chart-data.ts';
 import {
   airReleaseFrom,
-  bleedShare,
   failedOf,
+  heldFrom,
   rangeOf,
   seriesOf,
   wavesFrom,
@@ -18,40 +19,76 @@ const point = (shaftSpeed_m_s: number, part: Partial<ForcePoint> = {}): ForcePoi
   gasForce_N: 0,
   frictionForce_N: 0,
   dampingForce_N: 0,
+  stopForce_N: 0,
   compressionPressure_Pa: 3e6,
   reboundPressure_Pa: 1e6,
   gasPressure_Pa: 1e6,
   pistonDrop_Pa: 0,
   shimPressure_Pa: 0,
   seatOpening_m: 1e-4,
-  flows: { ports_m3_s: 3e-4, bleed_m3_s: 1e-4, leakage_m3_s: 0 },
+  flows: { ports_m3_s: 3, bleed_m3_s: 1, leakage_m3_s: 0 },
   airRelease: false,
   gasPressureNeeded_Pa: 0,
   ...part,
 });
 const failed: FailedForce = { status: 'not-converged', shaftSpeed_m_s: 2, reason: 'residual 1 over 1e-9' };
+const base: ForcePoint['base'] = {
+  drop_Pa: 5e5,
+  shimPressure_Pa: 4e5,
+  seatOpening_m: 3e-4,
+  flows: { ports_m3_s: 2, bleed_m3_s: 1, leakage_m3_s: 0, poppet_m3_s: 1 },
+};
 const curve = (...points: (ForcePoint | FailedForce)[]): ForceCurve => {
   const table = { theory: 'small-deflection' as const, pressure_Pa: [], points: [], failures: [] };
   return { theory: 'small-deflection', points, stacks: { compression: table, rebound: table } };
 };
 
+const shown = (part: Partial<Shown> = {}): Shown => ({
+  direction: 1,
+  stack: 'compression',
+  valve: 'piston',
+  withoutGas: false,
+  ...part,
+});
+
 describe('what a chart shows', () => {
   it('force: both directions over speed, rebound as it pulls, a gap where a speed did not solve', () => {
-    const [compression, rebound] = seriesOf('force', 'a', curve(point(-1), point(1), failed, point(3)), 1);
+    const [compression, rebound] = seriesOf('force', 'a', curve(point(-1), point(1), failed, point(3)), shown());
     expect(compression).toMatchObject({ speeds_m_s: [1, 2, 3], values: [500, null, 1500] });
     expect(rebound).toMatchObject({ speeds_m_s: [1], values: [-500] });
   });
 
-  it('the other charts: the direction on show alone', () => {
-    const both = curve(point(-1, { seatOpening_m: 2e-4 }), point(1));
-    expect(seriesOf('opening', 'a', both, -1)[0].values).toEqual([2e-4]);
-    expect(seriesOf('pressures', 'a', both, 1).map(({ values }) => values[0])).toEqual([3e6, 1e6]);
-    expect(seriesOf('paths', 'a', both, 1)[0].values[0]).toBeCloseTo(0.25, 12);
+  it('force without that of the gas', () => {
+    const some = curve(point(-1, { gasForce_N: 80 }), point(1, { gasForce_N: 80 }));
+    const lines = seriesOf('force', 'a', some, shown({ withoutGas: true }));
+    expect(lines.map(({ values }) => values)).toEqual([[420], [-580]]);
   });
 
-  it('the share of the bleed counts oil, whichever way it goes, and is 0 when nothing moves', () => {
-    expect(bleedShare(point(-1, { flows: { ports_m3_s: -3, bleed_m3_s: -1, leakage_m3_s: -4 } }))).toBe(0.125);
-    expect(bleedShare(point(1, { flows: { ports_m3_s: 0, bleed_m3_s: 0, leakage_m3_s: 0 } }))).toBe(0);
+  it('the other charts: the direction on show alone', () => {
+    const both = curve(point(-1, { seatOpening_m: 2e-4 }), point(1));
+    const rebound = shown({ direction: -1, stack: 'rebound' });
+    expect(seriesOf('opening', 'a', both, rebound)[0].values).toEqual([2e-4]);
+    expect(seriesOf('pressures', 'a', both, shown()).map(({ values }) => values[0])).toEqual([3e6, 1e6]);
+  });
+
+  it('the opening of the base valve, where there is one', () => {
+    const both = curve(point(1, { base }), point(2));
+    expect(seriesOf('opening', 'a', both, shown({ stack: 'base' }))[0].values).toEqual([3e-4, null]);
+  });
+
+  it('paths: one line for each that oil takes, of the valve asked for', () => {
+    const some = curve(point(1, { base }), failed);
+    const piston = seriesOf('paths', 'a', some, shown());
+    expect(piston.map(({ part, values }) => [part, values])).toEqual([
+      ['ports', [0.75, null]],
+      ['bleed', [0.25, null]],
+    ]);
+    const parts = seriesOf('paths', 'a', some, shown({ valve: 'base' })).map(({ part, values }) => [part, values[0]]);
+    expect(parts).toEqual([
+      ['ports', 0.5],
+      ['bleed', 0.25],
+      ['poppet', 0.25],
+    ]);
   });
 
   it('the axis holds every value and zero', () => {
@@ -69,14 +106,25 @@ describe('what a chart shows', () => {
     expect(airReleaseFrom(some, 1)).toBeUndefined();
   });
 
-  it('says from which speed the rim ruffles', () => {
-    const at = [1, 2, 3].map((speed) => point(speed, { shimPressure_Pa: speed * 1e5 }));
+  it('says which chamber is held, and from which speed', () => {
+    const held = point(-3, { airRelease: true, voids_m3_s: { compression: 1e-6 } });
+    const some = curve(held, point(-2, { airRelease: true, voids_m3_s: { compression: 0 } }), point(3));
+    expect(heldFrom(some, -1, 'compression')).toBe(3);
+    expect(heldFrom(some, -1, 'rebound')).toBeUndefined();
+    expect(heldFrom(some, 1, 'compression')).toBeUndefined();
+  });
+
+  it('says from which speed the rim ruffles, of each stack by its own pressure', () => {
+    const at = [1, 2, 3].map((speed) =>
+      point(speed, { shimPressure_Pa: speed * 1e5, base: { ...base, shimPressure_Pa: speed * 0.5e5 } }),
+    );
     const plain = curve(...at);
-    expect(wavesFrom(plain, 1)).toBeUndefined();
-    const waves = { status: 'found' as const, pressure_Pa: 1.5e5, waves: 3 };
-    const wavy = { ...plain, stacks: { ...plain.stacks, compression: { ...plain.stacks.compression, waves } } };
-    expect(wavesFrom(wavy, 1)).toBe(2);
-    expect(wavesFrom(wavy, -1)).toBeUndefined();
+    expect(wavesFrom(plain, 'compression')).toBeUndefined();
+    const table = { ...plain.stacks.compression, waves: { status: 'found' as const, pressure_Pa: 1.5e5, waves: 3 } };
+    const wavy = { ...plain, stacks: { ...plain.stacks, compression: table, base: table } };
+    expect(wavesFrom(wavy, 'compression')).toBe(2);
+    expect(wavesFrom(wavy, 'rebound')).toBeUndefined();
+    expect(wavesFrom(wavy, 'base')).toBe(3);
   });
 });
 
@@ -92,6 +140,7 @@ describe('names of lines', () => {
     dash: 'solid',
     width: 2,
     faded: false,
+    marks: [],
   });
   const scales = { x: (value: number) => value, y: (value: number) => 300 - value };
 

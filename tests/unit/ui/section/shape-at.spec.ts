@@ -38,6 +38,7 @@ const point = (shaftSpeed_m_s: number): ForcePoint => ({
   shaftSpeed_m_s,
   force_N: shaftSpeed_m_s * 1000,
   gasForce_N: 200,
+  stopForce_N: 0,
   frictionForce_N: 20,
   dampingForce_N: shaftSpeed_m_s * 1000 - 220,
   compressionPressure_Pa: 1e6,

@@ -1,8 +1,17 @@
 /** Viscosity as the oil's data sheet gives it: two points, or one (or its grade) and the viscosity index. */
 import type { JSX } from 'preact';
-import type { IsoGrade, Project, Viscosity, ViscosityPoint } from '../../model/project.ts';
-import { text } from '../text/en.ts';
-import { NumberField } from './number-field.tsx';
+import {
+  ISO_GRADES,
+  type IsoGrade,
+  type Project,
+  type Viscosity,
+  type ViscosityPoint,
+} from '../../../model/project.ts';
+import { editOrTell } from '../../app/edit-or-tell.ts';
+import { switchKind, VISCOSITY_KINDS } from '../../app/viscosity-kinds.ts';
+import { text } from '../../text/en.ts';
+import { NumberField } from '../number-field.tsx';
+import { SelectField } from '../select-field.tsx';
 
 interface Props {
   readonly viscosity: Viscosity;
@@ -38,23 +47,16 @@ function PointFields({
   );
 }
 
-export function ViscosityFields({ viscosity, change }: Props): JSX.Element {
-  if (viscosity.kind === 'two-point')
-    return (
-      <>
-        <PointFields viscosity={viscosity} change={change} at={0} />
-        <PointFields viscosity={viscosity} change={change} at={1} />
-      </>
-    );
+function OneNumberFields({ viscosity, change }: Props & { viscosity: Exclude<Viscosity, { kind: 'two-point' }> }) {
   return (
     <>
       {viscosity.kind === 'iso-grade' ? (
-        <NumberField
+        <SelectField<IsoGrade>
           label={text.damper.isoGrade}
-          kind="plain"
-          value={viscosity.isoGrade}
-          // A number that is no grade is refused where every edit is checked.
-          edit={(isoGrade) => change({ ...viscosity, isoGrade: isoGrade as IsoGrade })}
+          options={ISO_GRADES}
+          chosen={viscosity.isoGrade}
+          name={String}
+          onChoose={(isoGrade) => editOrTell(() => change({ ...viscosity, isoGrade }), text.damper.isoGrade)}
         />
       ) : (
         <NumberField
@@ -70,6 +72,28 @@ export function ViscosityFields({ viscosity, change }: Props): JSX.Element {
         value={viscosity.viscosityIndex}
         edit={(viscosityIndex) => change({ ...viscosity, viscosityIndex })}
       />
+    </>
+  );
+}
+
+export function ViscosityFields({ viscosity, change }: Props): JSX.Element {
+  return (
+    <>
+      <SelectField
+        label={text.damper.viscosityBy}
+        options={VISCOSITY_KINDS}
+        chosen={viscosity.kind}
+        name={(kind) => text.damper.viscosityKind[kind]}
+        onChoose={(kind) => editOrTell(() => change(switchKind(viscosity, kind)), text.damper.viscosityBy)}
+      />
+      {viscosity.kind === 'two-point' ? (
+        <>
+          <PointFields viscosity={viscosity} change={change} at={0} />
+          <PointFields viscosity={viscosity} change={change} at={1} />
+        </>
+      ) : (
+        <OneNumberFields viscosity={viscosity} change={change} />
+      )}
     </>
   );
 }

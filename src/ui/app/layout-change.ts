@@ -1,0 +1,147 @@
+/**
+ * Another layout for the damper, with all that the new layout needs and none of what it does not have. What is taken out is
+ * laid aside, so that it comes back with the next layout that has it. Pure: the document in, the document out.
+ */
+import type {
+  AirGap,
+  Build,
+  Damper,
+  Gas,
+  Layout,
+  Project,
+  RefillCheck,
+  ValveBody,
+  Valving,
+} from '../../model/project.ts';
+import { hasBase } from './places.ts';
+
+/** What is at the base of one build. */
+interface BuildBase {
+  readonly valving?: Valving;
+  readonly baseBleed?: Build['baseBleed'];
+  readonly basePoppet?: Build['basePoppet'];
+}
+
+export interface LaidAside {
+  readonly body?: ValveBody;
+  readonly refillCheck?: RefillCheck;
+  readonly legDiameter_mm?: number;
+  readonly airGap?: AirGap;
+  /** By build id. */
+  readonly builds: Readonly<Record<string, BuildBase>>;
+}
+
+export const NOTHING_ASIDE: LaidAside = { builds: {} };
+
+const millilitres = (diameter_mm: number, length_mm: number): number =>
+  ((Math.PI / 4) * diameter_mm * diameter_mm * length_mm) / 1000;
+
+/** What enters the gas over the whole travel [mL]. */
+const displaced_mL = ({ layout, legDiameter_mm, rodDiameter_mm, travel_mm }: Damper): number =>
+  millilitres((layout === 'cartridge' ? legDiameter_mm : undefined) ?? rodDiameter_mm, travel_mm);
+
+const tenths = (value: number): number => Number(value.toFixed(1));
+
+/** The same gas by its volume at full extension. */
+export function gasByVolume({ airGap, ...gas }: Gas, damper: Damper): Gas {
+  if (!airGap) return gas;
+  const compressed_mL = millilitres(airGap.tubeDiameter_mm, airGap.level_mm) - airGap.insertedVolume_mL;
+  return { ...gas, volume_mL: tenths(compressed_mL + displaced_mL(damper)) };
+}
+
+/** The same gas by its oil level, in a tube as wide as the leg. */
+export function gasByAirGap({ volume_mL, ...gas }: Gas, damper: Damper): Gas {
+  if (volume_mL === undefined) return gas;
+  const tubeDiameter_mm = damper.legDiameter_mm ?? damper.boreDiameter_mm;
+  const level_mm = (volume_mL - displaced_mL(damper)) / millilitres(tubeDiameter_mm, 1);
+  return { ...gas, airGap: { level_mm: tenths(level_mm), tubeDiameter_mm, insertedVolume_mL: 0 } };
+}
+
+/** A light plate over as many holes as the piston has, on a land of the same size (own starting values). */
+export function startingRefillCheck({ ports, seat }: ValveBody): RefillCheck {
+  const { coveredFraction: _c, ...holes } = ports;
+  return { ports: holes, seat: { ...seat }, rate_N_mm: 0.3, preload_N: 1, travel_mm: 1.5 };
+}
+
+/** The stack of the piston without what stands over it or lets it rise. */
+function startingBaseStack({ valves }: Build): Valving {
+  const { backingPlate: _p, coilSpring: _s, float: _f, ...stack } = valves.pistonCompression;
+  return stack;
+}
+
+function buildWithBase(build: Build, aside: BuildBase | undefined): Build {
+  const { valving = startingBaseStack(build), baseBleed, basePoppet } = aside ?? {};
+  return {
+    ...build,
+    valves: { ...build.valves, baseCompression: build.valves.baseCompression ?? valving },
+    ...(baseBleed && { baseBleed }),
+    ...(basePoppet && { basePoppet }),
+  };
+}
+
+function buildWithoutBase({ baseBleed: _b, basePoppet: _p, ...build }: Build): Build {
+  const { baseCompression: _v, ...valves } = build.valves;
+  return { ...build, valves };
+}
+
+const baseOf = ({ valves, baseBleed, basePoppet }: Build): BuildBase => ({
+  ...(valves.baseCompression && { valving: valves.baseCompression }),
+  ...(baseBleed && { baseBleed }),
+  ...(basePoppet && { basePoppet }),
+});
+
+function layAside({ damper, gas, builds }: Project, before: LaidAside): LaidAside {
+  return {
+    body: damper.valves.baseCompression ?? before.body,
+    refillCheck: damper.refillCheck ?? before.refillCheck,
+    legDiameter_mm: damper.legDiameter_mm ?? before.legDiameter_mm,
+    airGap: gas.airGap ?? before.airGap,
+    builds: hasBase(damper.layout)
+      ? { ...before.builds, ...Object.fromEntries(builds.map((build) => [build.id, baseOf(build)])) }
+      : before.builds,
+  };
+}
+
+function damperWith(damper: Damper, layout: Layout, aside: LaidAside): Damper {
+  const { legDiameter_mm = aside.legDiameter_mm, refillCheck, valves, ...rest } = damper;
+  const { baseCompression, ...piston } = valves;
+  const leg = layout === 'cartridge' && legDiameter_mm !== undefined && legDiameter_mm >= rest.rodDiameter_mm;
+  const body = baseCompression ?? aside.body ?? piston.pistonCompression;
+  return {
+    ...rest,
+    layout,
+    ...(leg && { legDiameter_mm }),
+    valves: hasBase(layout) ? { ...piston, baseCompression: body } : piston,
+    ...(hasBase(layout) && {
+      refillCheck: refillCheck ?? aside.refillCheck ?? startingRefillCheck(piston.pistonCompression),
+    }),
+  };
+}
+
+/** The floating piston of a monotube runs in its tube. */
+function fitSeparator(gas: Gas, { layout, boreDiameter_mm }: Damper): Gas {
+  const { separator } = gas;
+  if (layout !== 'monotube' || separator?.kind !== 'floating-piston') return gas;
+  return { ...gas, separator: { ...separator, diameter_mm: Math.min(separator.diameter_mm, boreDiameter_mm) } };
+}
+
+function gasWith(gas: Gas, before: Damper, after: Damper, aside: LaidAside): Gas {
+  if (after.layout !== 'cartridge') return fitSeparator(gasByVolume(gas, before), after);
+  if (!aside.airGap || gas.airGap) return gas;
+  const { volume_mL: _v, ...rest } = gas;
+  return { ...rest, airGap: aside.airGap };
+}
+
+export function changeLayout(
+  project: Project,
+  layout: Layout,
+  before: LaidAside,
+): { readonly project: Project; readonly aside: LaidAside } {
+  if (layout === project.damper.layout) return { project, aside: before };
+  const aside = layAside(project, before);
+  const damper = damperWith(project.damper, layout, aside);
+  const builds = project.builds.map((build) =>
+    hasBase(layout) ? buildWithBase(build, aside.builds[build.id]) : buildWithoutBase(build),
+  );
+  return { project: { ...project, damper, gas: gasWith(project.gas, project.damper, damper, aside), builds }, aside };
+}

@@ -1,0 +1,52 @@
+/** What the chart on show can leave in or out. */
+import type { JSX } from 'preact';
+import { hasBase } from '../app/places.ts';
+import { BAND_CHOICES, bands, GAS_FORCES, gasForce } from '../app/preferences.ts';
+import { project } from '../app/store.ts';
+import { Choice } from '../panels/choice.tsx';
+import { text } from '../text/en.ts';
+import { chart, pathsValve, showPathsOf } from './chart-model.ts';
+import type { ValveName } from './path-shares.ts';
+
+const VALVES: readonly ValveName[] = ['piston', 'base'];
+
+function ForceOptions(): JSX.Element {
+  return (
+    <>
+      <Choice
+        label={text.chart.gasForce}
+        options={GAS_FORCES}
+        chosen={gasForce.value}
+        name={(each) => text.chart.gasForceChoice[each]}
+        title={(each) => text.chart.gasForceLong[each]}
+        onChoose={(each) => {
+          gasForce.value = each;
+        }}
+      />
+      <Choice
+        label={text.chart.bands}
+        options={BAND_CHOICES}
+        chosen={bands.value}
+        name={(each) => text.chart.bandChoice[each]}
+        title={(each) => text.chart.bandLong[each]}
+        onChoose={(each) => {
+          bands.value = each;
+        }}
+      />
+    </>
+  );
+}
+
+export function ChartOptions(): JSX.Element | null {
+  if (chart.value === 'force') return <ForceOptions />;
+  if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
+  return (
+    <Choice
+      label={text.chart.pathsOf}
+      options={VALVES}
+      chosen={pathsValve.value}
+      name={(each) => text.chart.valve[each]}
+      onChoose={showPathsOf}
+    />
+  );
+}

@@ -1,0 +1,44 @@
+/** What every curve is solved at: how far the speeds go, where in the stroke, how warm the oil is. And the speed cursor. */
+import type { JSX } from 'preact';
+import { position_mm, setPosition } from '../app/conditions.ts';
+import { showField } from '../app/quantities.ts';
+import { cursorSpeed, project, setCursor, setTopSpeed, topSpeed } from '../app/store.ts';
+import { NumberField } from '../panels/number-field.tsx';
+import { SpeedField } from '../panels/speed-field.tsx';
+import { ViewField } from '../panels/view-field.tsx';
+import { text } from '../text/en.ts';
+
+/** Faster than any damper's shaft [m/s]. */
+const FASTEST = 10;
+
+export function ConditionsRow(): JSX.Element {
+  const { damper, fluid } = project.value;
+  return (
+    <div class="conditions">
+      <SpeedField
+        label={text.chart.cursor}
+        value_m_s={cursorSpeed.value}
+        upTo_m_s={topSpeed.value}
+        onSpeed={setCursor}
+      />
+      <SpeedField label={text.chart.upTo} value_m_s={topSpeed.value} upTo_m_s={FASTEST} onSpeed={setTopSpeed} />
+      <ViewField
+        label={text.chart.position}
+        title={text.chart.positionWhy}
+        kind="length"
+        value={position_mm.value}
+        placeholder={text.chart.positionMiddle}
+        holds={(position) => position >= 0 && position <= damper.travel_mm}
+        wanted={text.chart.positionWanted(showField('length', damper.travel_mm))}
+        onValue={setPosition}
+        onEmpty={() => setPosition(undefined)}
+      />
+      <NumberField
+        label={text.damper.temperature}
+        kind="temperature"
+        value={fluid.temperature_degC}
+        edit={(temperature_degC) => ({ ...project.value, fluid: { ...project.value.fluid, temperature_degC } })}
+      />
+    </div>
+  );
+}

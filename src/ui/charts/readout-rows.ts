@@ -1,0 +1,182 @@
+/** The rows of the readout: the name of each, how it reads a point, and when it has something to say. */
+import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { bands, gasForce } from '../app/preferences.ts';
+import { show, showBare, showPercent, unitOfShown } from '../app/quantities.ts';
+import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
+import type { StackState } from '../section/shape-at.ts';
+import { text } from '../text/en.ts';
+import { airMargin } from './air-margin.ts';
+import { shownForce } from './chart-data.ts';
+import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
+import type { Reading } from './reading.ts';
+import { lifeReserve, yieldReserve } from './reserve.ts';
+
+export type SolvedReading = Reading & { readonly point: ForcePoint };
+
+export interface ReadoutRow {
+  readonly id: string;
+  readonly name: string;
+  readonly cell: (reading: SolvedReading) => string;
+  /** Left out where it holds for no build; without it the row is always there. */
+  readonly when?: (reading: SolvedReading) => boolean;
+  readonly tone?: (reading: SolvedReading) => 'caution' | undefined;
+}
+
+/** Rows that belong together; the first has a name where it is not plain from the head of the table. */
+export interface ReadoutGroup {
+  readonly id: string;
+  readonly title?: string;
+  readonly rows: readonly ReadoutRow[];
+}
+
+const r = text.readout;
+const withUnit = (name: string, unit: string): string => `${name}, ${unit}`;
+const gauge = (absolute_Pa: number): string => showBare('pressure', absolute_Pa - STANDARD_ATMOSPHERE_PA);
+const withoutGas = (): boolean => gasForce.value === 'subtracted';
+
+const bandOf = ({ point }: SolvedReading): Extract<ForceBand, { status: 'converged' }> | undefined =>
+  point.band?.status === 'converged' ? point.band : undefined;
+
+function bandCell(reading: SolvedReading): string {
+  const band = bandOf(reading);
+  if (!band) return r.none;
+  const taken_N = withoutGas() ? reading.point.gasForce_N : 0;
+  return r.bandSpan(showBare('force', band.low_N - taken_N), showBare('force', band.high_N - taken_N));
+}
+
+function bandFromCell(reading: SolvedReading): string {
+  const from = bandOf(reading)?.mostFrom;
+  return from ? r.coefficient[from] : r.none;
+}
+
+function forceRows(): ReadoutRow[] {
+  const unit = unitOfShown('force');
+  const force = ({ force_N, gasForce_N }: ForcePoint): number => (withoutGas() ? force_N - gasForce_N : force_N);
+  return [
+    {
+      id: 'force',
+      name: withUnit(withoutGas() ? r.forceWithoutGas : r.force, unit),
+      cell: ({ point }) => showBare('force', force(point)),
+    },
+    {
+      id: 'difference',
+      name: r.difference,
+      cell: ({ point, against }) =>
+        against
+          ? showPercent(shownForce(point, withoutGas()) / shownForce(against, withoutGas()) - 1, true)
+          : text.builds.baseline,
+    },
+    { id: 'band', name: withUnit(r.band, unit), cell: bandCell, when: () => bands.value === 'shown' },
+    { id: 'band-from', name: r.bandFrom, cell: bandFromCell, when: () => bands.value === 'shown' },
+    { id: 'damping', name: withUnit(r.ofDamping, unit), cell: ({ point }) => showBare('force', point.dampingForce_N) },
+    { id: 'gas-force', name: withUnit(r.gasForce, unit), cell: ({ point }) => showBare('force', point.gasForce_N) },
+    {
+      id: 'stop',
+      name: withUnit(r.stopForce, unit),
+      cell: ({ point }) => showBare('force', point.stopForce_N),
+      when: ({ point }) => point.stopForce_N !== 0,
+    },
+  ];
+}
+
+/** The shims take what the other paths leave: their share is told only where there are several others. */
+function shareRows(valve: ValveName, told: readonly PathName[]): ReadoutRow[] {
+  const share = (point: ForcePoint, path: PathName): number => sharesOf(valveFlows(point, valve))[path] ?? 0;
+  return told.map((path) => ({
+    id: `${valve}-${path}`,
+    name: r.share[path],
+    cell: ({ point }) => showPercent(share(point, path)),
+    when: ({ point }) => (valve === 'piston' && path === 'bleed') || share(point, path) > 0,
+  }));
+}
+
+const stressCell = (state: StackState | undefined): string =>
+  state ? showBare('stress', Math.max(...state.shimStress_Pa)) : r.none;
+
+function pistonRows(): ReadoutRow[] {
+  return [
+    {
+      id: 'opening',
+      name: withUnit(r.opening, unitOfShown('lift')),
+      cell: ({ point }) => showBare('lift', point.seatOpening_m),
+    },
+    ...shareRows('piston', ['bleed', 'leakage']),
+    {
+      id: 'shims',
+      name: withUnit(r.shimPressure, unitOfShown('pressure')),
+      cell: ({ point }) => showBare('pressure', point.shimPressure_Pa),
+    },
+    { id: 'stress', name: withUnit(r.stress, unitOfShown('stress')), cell: ({ state }) => stressCell(state) },
+    { id: 'life', name: r.lifeReserve, cell: ({ point }) => lifeReserve(point) },
+    { id: 'yield', name: r.yieldReserve, cell: ({ point }) => yieldReserve(point) },
+  ];
+}
+
+type WithBase = (base: BasePoint, reading: SolvedReading) => string;
+
+const baseRow = (id: string, name: string, cell: WithBase): ReadoutRow => ({
+  id: `base-${id}`,
+  name,
+  cell: (reading) => (reading.point.base ? cell(reading.point.base, reading) : r.none),
+  when: ({ point }) => point.base !== undefined,
+});
+
+function baseRows(way: 1 | -1): ReadoutRow[] {
+  const drop = baseRow('drop', withUnit(r.baseDrop, unitOfShown('pressure')), (base) =>
+    showBare('pressure', base.drop_Pa),
+  );
+  const opening = (name: string): ReadoutRow =>
+    baseRow('opening', withUnit(name, unitOfShown('lift')), (base) => showBare('lift', base.seatOpening_m));
+  if (way === -1) return [drop, opening(r.checkOpening), ...shareRows('base', PATHS)];
+  return [
+    drop,
+    opening(r.opening),
+    ...shareRows('base', ['bleed', 'poppet']),
+    baseRow('shims', withUnit(r.shimPressure, unitOfShown('pressure')), (base) =>
+      showBare('pressure', base.shimPressure_Pa),
+    ),
+    baseRow('stress', withUnit(r.stress, unitOfShown('stress')), (_base, { baseState }) => stressCell(baseState)),
+    baseRow('life', r.lifeReserve, (base) => lifeReserve(base)),
+    baseRow('yield', r.yieldReserve, (base) => yieldReserve(base)),
+  ];
+}
+
+/** A chamber that is held says so, with the margin that it would have. */
+function marginCell({ point }: SolvedReading): string {
+  const margin = showBare('pressure', airMargin(point));
+  return point.airRelease ? r.held(margin) : margin;
+}
+
+function pressureRows(): ReadoutRow[] {
+  const unit = unitOfShown('pressure');
+  const row = (id: string, name: string, read: (point: ForcePoint) => number): ReadoutRow => ({
+    id,
+    name: withUnit(name, unit),
+    cell: ({ point }) => gauge(read(point)),
+  });
+  const needed_Pa = (point: ForcePoint): number => point.gasPressureNeeded_Pa - STANDARD_ATMOSPHERE_PA;
+  return [
+    row('chamber-c', r.chamberC, (point) => point.compressionPressure_Pa),
+    row('chamber-r', r.chamberR, (point) => point.reboundPressure_Pa),
+    row('gas', r.gas, (point) => point.gasPressure_Pa),
+    {
+      id: 'margin',
+      name: withUnit(r.margin, unit),
+      cell: marginCell,
+      tone: ({ point }) => (point.airRelease ? 'caution' : undefined),
+    },
+    {
+      id: 'gas-needed',
+      name: r.gasNeeded,
+      cell: ({ point }) => (needed_Pa(point) > 0 ? show('pressure', needed_Pa(point)) : r.noneNeeded),
+      tone: ({ point }) => (point.airRelease ? 'caution' : undefined),
+    },
+  ];
+}
+
+export const readoutGroups = (way: 1 | -1): ReadoutGroup[] => [
+  { id: 'force', rows: forceRows() },
+  { id: 'piston', rows: pistonRows() },
+  { id: 'base', title: text.chart.valve.base, rows: baseRows(way) },
+  { id: 'pressures', rows: pressureRows() },
+];

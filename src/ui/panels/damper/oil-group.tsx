@@ -1,0 +1,60 @@
+/** The oil: viscosity as its data sheet gives it, density, and how it compresses. */
+import type { JSX } from 'preact';
+import type { Fluid, Project } from '../../../model/project.ts';
+import { keyPut } from '../../app/optional-parts.ts';
+import { showField } from '../../app/quantities.ts';
+import { project } from '../../app/store.ts';
+import { text } from '../../text/en.ts';
+import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
+import { ViscosityFields } from './viscosity-fields.tsx';
+
+const withFluid = (fluid: Fluid): Project => ({ ...project.value, fluid });
+
+type OptionalKey = 'bulkModulus_GPa' | 'entrainedAir_percent';
+
+function optional(key: OptionalKey, entry: Omit<Entry, 'value' | 'edit' | 'clear'>): Entry {
+  const put = (value: number | undefined): Project => withFluid(keyPut(project.value.fluid, key, value));
+  return { ...entry, value: project.value.fluid[key], edit: put, clear: () => put(undefined) };
+}
+
+function entries({ densityAt15_kg_m3 }: Fluid): Entry[] {
+  const words = text.damper;
+  return [
+    {
+      label: words.density,
+      kind: 'density',
+      value: densityAt15_kg_m3,
+      edit: (v) => withFluid({ ...project.value.fluid, densityAt15_kg_m3: v }),
+    },
+    optional('bulkModulus_GPa', {
+      label: words.bulkModulus,
+      title: words.bulkModulusWhy,
+      kind: 'modulus',
+      placeholder: words.usual,
+    }),
+    optional('entrainedAir_percent', {
+      label: words.entrainedAir,
+      title: words.entrainedAirWhy,
+      kind: 'percent',
+      placeholder: words.usual,
+    }),
+  ];
+}
+
+export function OilGroup(): JSX.Element {
+  const { fluid } = project.value;
+  return (
+    <FieldGroup
+      name="oil"
+      title={text.damper.groups.oil}
+      summary={text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC))}
+    >
+      <ViscosityFields
+        viscosity={fluid.viscosity}
+        change={(viscosity) => withFluid({ ...project.value.fluid, viscosity })}
+      />
+      <Entries entries={entries(fluid)} />
+      <p class="hint">{text.caution.oil}</p>
+    </FieldGroup>
+  );
+}
