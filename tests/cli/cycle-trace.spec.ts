@@ -7,7 +7,8 @@ import { temporaryFolder } from '../helpers/temporary-folder.ts';
 
 const PROJECT = fixturePath(PROJECT_FIXTURE);
 
-describe.concurrent('shimwright cycle along a trace', () => {
+// One after the other: the folder of a test goes when that test is over.
+describe('shimwright cycle along a trace', () => {
   it('follows it: at a steady 0.1 m/s the force is that of the static curve', async () => {
     const moments = Array.from({ length: 51 }, (_, i) => `${i / 100},${10 + i}`);
     const folder = temporaryFolder({ 'ramp.csv': ['time_s,position_mm', ...moments].join('\n') });
