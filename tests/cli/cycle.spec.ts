@@ -210,6 +210,8 @@ describe.concurrent('the forms of shimwright cycle', () => {
     expect(told).toMatchObject({ frequency_Hz: 2000, status: 'not-a-number' });
     expect(Object.keys(told)).toEqual(['frequency_Hz', 'status', 'time_s', 'reason']);
     const single = await runCli(['cycle', PROJECT, '--stroke-mm=60', '--frequency-Hz=2000']);
+    const none = await runCli(['cycle', PROJECT, '--stroke-mm=60', '--frequency-Hz=2000,3000', '--csv']);
+    expect(csvLines(none.stdout)[0]).toEqual(SUMMARY_KEYS);
     expect([single.code, single.stdout]).toEqual([1, 'status  not-a-number\n']);
   });
 });

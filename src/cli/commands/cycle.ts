@@ -1,6 +1,6 @@
 /** `shimwright cycle`: a damper driven over time, by a sine stroke or along a trace; one run in full, or several side by side. */
 import { decodeProject } from '../../model/codec.ts';
-import type { Build, Project } from '../../model/project.ts';
+import type { Build, Damper, Project } from '../../model/project.ts';
 import { type CycleRun, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
@@ -31,7 +31,7 @@ export async function cycle({ file, values }: Request): Promise<Outcome> {
   const runs = await runsOf(project, build, values);
   return {
     exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
-    result: render(runs, headFor(project, build, values), values),
+    result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), values),
     talk: runs.flatMap(remarks),
   };
 }
@@ -70,8 +70,12 @@ function headFor(project: Project, build: Build, values: Values): Readonly<Recor
   };
 }
 
-function render(runs: readonly AskedRun[], head: Readonly<Record<string, unknown>>, values: Values): string {
-  const columns = runColumns(chambersOf(runs));
+function render(
+  runs: readonly AskedRun[],
+  columns: readonly RunColumn[],
+  head: Readonly<Record<string, unknown>>,
+  values: Values,
+): string {
   if (values.has('json')) return json({ ...head, runs: runs.map((run) => runRecord(run, columns)) });
   if (runs.length > 1) return renderRows(runs.map(rowOf), columns, head, values);
   const [{ ended, reading }] = runs;
@@ -83,11 +87,9 @@ function render(runs: readonly AskedRun[], head: Readonly<Record<string, unknown
   return textTable(['status', ended.status], reading ? columns.map(({ label, read }) => [label, read(reading)]) : []);
 }
 
-/** Those of the first run that finished: a damper has the same in every one. */
-function chambersOf(runs: readonly AskedRun[]): string[] {
-  const finished = runs.find(({ reading }) => reading)?.reading;
-  return Object.keys(finished?.run.series.pressure_Pa ?? {});
-}
+/** As the runs name them, from the gas on. */
+const chambersOf = ({ layout }: Damper): readonly string[] =>
+  layout === 'monotube' ? ['compression', 'rebound'] : ['reservoir', 'compression', 'rebound'];
 
 const rowOf = ({ asked, ended, reading }: AskedRun): Row<RunReading> => ({
   asked,
