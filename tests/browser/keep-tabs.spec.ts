@@ -129,7 +129,7 @@ describe('a browser without Web Locks', () => {
       const [name] = (await names(page)).sort((a, b) => a.length - b.length);
       const copy = keeping.forkName(name);
       expect(await page.locator('.notice.problem').textContent()).toContain(keeping.access.forked(name, copy));
-      expect(await page.getByLabel(text.bar.projectName).inputValue()).toBe(copy);
+      expect(await page.getByLabel(text.bar.projectName, { exact: true }).inputValue()).toBe(copy);
       expect(await names(page)).toEqual([name, copy].sort());
       const { projects, texts } = await storedIn(page);
       const counts = projects.map(({ id, head }) =>

@@ -6,6 +6,7 @@ import { openDemo, openFile, saveCopy } from '../app/files.ts';
 import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
 import { solverState } from '../app/solve.ts';
 import { project, redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
+import { Projects } from '../projects/projects-view.tsx';
 import { ProofLink } from '../proof/proof-link.tsx';
 import { savingState } from '../storage/autosave.ts';
 import { text } from '../text/en.ts';
@@ -43,6 +44,7 @@ function FileButtons(): JSX.Element {
   };
   return (
     <div class="group">
+      <Projects />
       <button type="button" class="button" title={text.bar.openWhy} onClick={() => picker.current?.click()}>
         {text.bar.open}
       </button>

@@ -25,12 +25,14 @@ export function Bar({ kind, tone, message, children }: BarProps): JSX.Element {
 interface ActProps {
   readonly label: string;
   readonly onClick: () => void;
+  /** The whole name, where the label is short because of what stands beside it. */
+  readonly name?: string;
   readonly title?: string;
   readonly disabled?: boolean;
 }
 
-export const Act = ({ label, ...button }: ActProps): JSX.Element => (
-  <button type="button" class="button" {...button}>
+export const Act = ({ label, name, ...button }: ActProps): JSX.Element => (
+  <button type="button" class="button" aria-label={name} {...button}>
     {label}
   </button>
 );
