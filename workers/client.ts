@@ -4,6 +4,8 @@
  */
 import { Dispatcher } from './dispatcher.ts';
 import type {
+  CycleRequest,
+  CycleResult,
   ForceCurvesRequest,
   ForceCurvesResult,
   Job,
@@ -31,6 +33,8 @@ export interface SolverClientOptions {
 export interface SolverClient {
   /** Force curves of some builds of a project; a build that cannot be solved has its own error. @throws SolverError */
   forceCurves(request: ForceCurvesRequest, options?: CallOptions): Promise<ForceCurvesResult>;
+  /** Builds driven over time; a build that cannot be solved has its own error. @throws SolverError */
+  cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
   /** Lift of one stack at given pressures. @throws SolverError */
   lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
   /** Ends the worker; whatever is not done rejects with `closed`. */
@@ -64,6 +68,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
   };
   return {
     forceCurves: (request, call) => ask({ kind: 'force-curves', request }, call),
+    cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),
   };

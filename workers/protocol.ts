@@ -3,7 +3,21 @@
  * Every request has a run id; its reply carries the same one.
  */
 import type { Project } from '../src/model/project.ts';
-import type { ForceCurve, InputFault, LiftOptions, LiftResult, StackInput, Theory } from '../src/solver/index.ts';
+import type {
+  ChamberExtremes,
+  CycleEnergy,
+  ForceCurve,
+  ForceLoop,
+  InputFault,
+  Integration,
+  LiftOptions,
+  LiftResult,
+  PeakForces,
+  Settling,
+  SineDrive,
+  StackInput,
+  Theory,
+} from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
 export const PROTOCOL_VERSION = 2;
@@ -42,13 +56,46 @@ export interface LiftRequest {
   readonly options: LiftOptions;
 }
 
+export interface CycleRequest {
+  readonly project: Project;
+  readonly buildIds: readonly string[];
+  readonly drive: SineDrive;
+  readonly theory: Theory;
+}
+
+/** What a page shows of a run: the last cycle as a loop, and what a test bench reads off it. */
+export interface CycleReading {
+  readonly loop: Pick<ForceLoop, 'position_m' | 'speed_m_s' | 'force_N'>;
+  readonly peaks: PeakForces;
+  readonly energy: CycleEnergy;
+  /** Mean power that becomes heat [W]. */
+  readonly heat_W: number;
+  /** Rise of temperature a minute without any cooling [K/min]. */
+  readonly warming_K_min: number;
+  readonly chambers: Readonly<Record<string, ChamberExtremes>>;
+  readonly settling?: Settling;
+  readonly integration: Integration;
+}
+
+export type BuildCycle =
+  | { readonly status: 'finished'; readonly reading: CycleReading }
+  | { readonly status: 'unfinished'; readonly reason: string }
+  | { readonly status: 'failed'; readonly error: WireError };
+
+export interface CycleResult {
+  /** By build id; one entry for each build asked for. */
+  readonly cycles: Readonly<Record<string, BuildCycle>>;
+}
+
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
-  | { readonly kind: 'lift'; readonly request: LiftRequest };
+  | { readonly kind: 'lift'; readonly request: LiftRequest }
+  | { readonly kind: 'cycle'; readonly request: CycleRequest };
 
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
   readonly lift: LiftResult;
+  readonly cycle: CycleResult;
 }
 
 export interface WireRequest {

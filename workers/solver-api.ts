@@ -4,6 +4,9 @@ import { buffersOf } from './buffers-of.ts';
 import { holdLifeline } from './lifeline.ts';
 import {
   type BuildCurve,
+  type BuildCycle,
+  type CycleRequest,
+  type CycleResult,
   type ForceCurve,
   type ForceCurvesRequest,
   type ForceCurvesResult,
@@ -29,6 +32,12 @@ type CurveOptions = Omit<ForceCurvesRequest, 'project' | 'buildIds'>;
 /** What the worker needs of the solver: the same functions that the command line calls. */
 export interface Solver {
   forceCurveForBuild(project: Project, buildId: string, options: CurveOptions, hooks: SolveHooks): ForceCurve;
+  cycleForBuild(
+    project: Project,
+    buildId: string,
+    options: Pick<CycleRequest, 'drive' | 'theory'>,
+    hooks: SolveHooks,
+  ): Exclude<BuildCycle, { status: 'failed' }>;
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
 
@@ -62,9 +71,40 @@ function answer(solver: Solver, { runId, job, stopFlag }: WireRequest, onProgres
 
 function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: Progress): JobResults[Job['kind']] {
   if (job.kind === 'force-curves') return solveCurves(solver, job.request, shouldStop, onProgress);
+  if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const { stack, pressures_Pa, options } = job.request;
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
   return solver.solveLift(stack, pressures_Pa, options, hooks);
+}
+
+type Run<Answer> = (buildId: string, hooks: SolveHooks) => Answer;
+type Refused = { readonly status: 'failed'; readonly error: WireError };
+
+/** One after the other; one build that cannot be solved leaves the others their answers. */
+function eachBuild<Answer>(
+  buildIds: readonly string[],
+  run: Run<Answer>,
+  shouldStop: () => boolean,
+  onProgress: Progress,
+): Readonly<Record<string, Answer | Refused>> {
+  const answers: [string, Answer | Refused][] = [];
+  for (const [index, buildId] of buildIds.entries()) {
+    if (shouldStop()) break;
+    const hooks: SolveHooks = {
+      shouldStop,
+      onProgress: (done, total) => onProgress((index + done / total) / buildIds.length),
+    };
+    answers.push([buildId, orRefused(() => run(buildId, hooks))]);
+  }
+  return Object.fromEntries(answers);
+}
+
+function orRefused<Answer>(run: () => Answer): Answer | Refused {
+  try {
+    return run();
+  } catch (error) {
+    return { status: 'failed', error: wireErrorOf(error) };
+  }
 }
 
 function solveCurves(
@@ -73,25 +113,21 @@ function solveCurves(
   shouldStop: () => boolean,
   onProgress: Progress,
 ): ForceCurvesResult {
-  const curves: [string, BuildCurve][] = [];
-  for (const [index, buildId] of buildIds.entries()) {
-    if (shouldStop()) break;
-    const hooks: SolveHooks = {
-      shouldStop,
-      onProgress: (done, total) => onProgress((index + done / total) / buildIds.length),
-    };
-    curves.push([buildId, solveBuild(() => solver.forceCurveForBuild(project, buildId, options, hooks))]);
-  }
-  return { curves: Object.fromEntries(curves) };
+  const solve: Run<BuildCurve> = (buildId, hooks) => ({
+    status: 'solved',
+    curve: solver.forceCurveForBuild(project, buildId, options, hooks),
+  });
+  return { curves: eachBuild(buildIds, solve, shouldStop, onProgress) };
 }
 
-/** One build that cannot be solved leaves the others their curves. */
-function solveBuild(solveCurve: () => ForceCurve): BuildCurve {
-  try {
-    return { status: 'solved', curve: solveCurve() };
-  } catch (error) {
-    return { status: 'failed', error: wireErrorOf(error) };
-  }
+function solveCycles(
+  solver: Solver,
+  { project, buildIds, ...options }: CycleRequest,
+  shouldStop: () => boolean,
+  onProgress: Progress,
+): CycleResult {
+  const drive: Run<BuildCycle> = (buildId, hooks) => solver.cycleForBuild(project, buildId, options, hooks);
+  return { cycles: eachBuild(buildIds, drive, shouldStop, onProgress) };
 }
 
 /** An error that carries an input fault blames the input; any other blames the solver. */

@@ -1,6 +1,7 @@
 /** The solver in its own thread. */
 import { expose } from 'comlink';
 import { forceCurveForBuild, solveLift } from '../src/solver/index.ts';
+import { cycleForBuild } from './cycle-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
 
-expose(createSolverApi({ forceCurveForBuild, solveLift }));
+expose(createSolverApi({ forceCurveForBuild, cycleForBuild, solveLift }));

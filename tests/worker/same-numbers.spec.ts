@@ -1,7 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { decodeProject } from '../../src/model/codec.ts';
-import { forceCurveForBuild, type LiftOptions, type StackInput, solveLift } from '../../src/solver/index.ts';
+import {
+  dampingCyclesForBuild,
+  forceCurveForBuild,
+  forceLoop,
+  type LiftOptions,
+  peakForces,
+  type StackInput,
+  solveLift,
+} from '../../src/solver/index.ts';
 import { createSolverClient } from '../../workers/client.ts';
 import { spawnFixture } from './helpers/node-worker.ts';
 
@@ -24,6 +32,38 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
       expect(curve.points.every((point) => point.status === 'converged')).toBe(true);
       expect(curves[id]).toStrictEqual({ status: 'solved', curve });
     }
+  });
+
+  it('force curves with bands, away from mid-stroke', async () => {
+    const options = { speeds_m_s: [-0.5, 0.5], theory: 'small-deflection', stroke_m: 0.01, bands: true } as const;
+    const [{ id }] = project.builds;
+    const { curves } = await client.forceCurves({ project, buildIds: [id], ...options });
+    const curve = forceCurveForBuild(project, id, options);
+    expect(curves[id]).toStrictEqual({ status: 'solved', curve });
+    const middle = forceCurveForBuild(project, id, { ...options, stroke_m: undefined, bands: false });
+    const pairs = curve.points.map((point, i) => [point, middle.points[i]] as const);
+    for (const [banded, plain] of pairs) {
+      if (banded.status !== 'converged' || plain.status !== 'converged') throw new Error('not solved');
+      expect(banded.band?.status).toBe('converged');
+      expect(plain.band).toBeUndefined();
+      // Nearer to full extension the gas has more room.
+      expect(banded.gasPressure_Pa).toBeLessThan(plain.gasPressure_Pa);
+    }
+  });
+
+  it('a build driven over time', async () => {
+    const [{ id }] = project.builds;
+    const middle_m = project.damper.travel_mm / 2000;
+    const drive = { kind: 'sine', stroke_m: middle_m, frequency_Hz: 2, middle_m } as const;
+    const theory = 'small-deflection';
+    const { cycles } = await client.cycles({ project, buildIds: [id], drive, theory });
+    const [run] = dampingCyclesForBuild(project, id, [drive], { theory });
+    if (run.status !== 'finished') throw new Error(run.reason);
+    const { position_m, speed_m_s, force_N } = forceLoop(run);
+    expect(cycles[id]).toMatchObject({
+      status: 'finished',
+      reading: { loop: { position_m, speed_m_s, force_N }, energy: run.energy, peaks: peakForces(run) },
+    });
   });
 
   it('lift of a stack', async () => {

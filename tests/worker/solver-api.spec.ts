@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { InputError } from '../../src/units/fault.ts';
 import { buffersOf } from '../../workers/buffers-of.ts';
-import { isReplyTo, type LiftResult, PROTOCOL_VERSION, type WireReply } from '../../workers/protocol.ts';
+import {
+  type CycleResult,
+  isReplyTo,
+  type LiftResult,
+  PROTOCOL_VERSION,
+  type Project,
+  type WireReply,
+} from '../../workers/protocol.ts';
 import { createSolverApi, type Solver } from '../../workers/solver-api.ts';
 import { liftRequest, request } from './helpers/requests.ts';
 
@@ -16,6 +24,10 @@ const solver: Solver = {
     });
     return curve(speeds_m_s.length);
   },
+  cycleForBuild: (_, buildId) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    return { status: 'unfinished', reason: `${buildId} ends early` };
+  },
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,
     points: pressures_Pa.map((pressure_Pa) => ({
@@ -26,6 +38,14 @@ const solver: Solver = {
       reason: 'made by a test',
     })),
   }),
+};
+
+const FAULT = {
+  code: 'cycle.drive.travel',
+  path: 'drive.middle_m',
+  got: '0.2',
+  wanted: 'within the travel',
+  unit: 'm',
 };
 
 const noProgress = () => {};
@@ -63,6 +83,30 @@ describe('createSolverApi', () => {
     const job = { kind: 'force-curves', request: request('__proto__') } as const;
     const reply = await createSolverApi(solver).run({ runId: 1, job }, noProgress);
     expect(Object.keys((reply as { result: { curves: object } }).result.curves)).toEqual(['__proto__']);
+  });
+
+  it('hands the position of the stroke and the wish for bands on to the solver', async () => {
+    const seen: object[] = [];
+    const watching: Solver = {
+      ...solver,
+      forceCurveForBuild: (_, __, options) => {
+        seen.push(options);
+        return curve(1);
+      },
+    };
+    const asked = { ...request('a'), stroke_m: 0.02, bands: true };
+    await createSolverApi(watching).run({ runId: 1, job: { kind: 'force-curves', request: asked } }, noProgress);
+    expect(seen).toEqual([{ speeds_m_s: [0.1], theory: 'small-deflection', stroke_m: 0.02, bands: true }]);
+  });
+
+  it('drives each build over time; one that is refused leaves the others their answers', async () => {
+    const drive = { kind: 'sine', stroke_m: 0.05, frequency_Hz: 2, middle_m: 0.1 } as const;
+    const asked = { project: {} as Project, buildIds: ['unruly', 'good'], drive, theory: 'small-deflection' } as const;
+    const reply = await createSolverApi(solver).run({ runId: 1, job: { kind: 'cycle', request: asked } }, noProgress);
+    expect((reply as { result: CycleResult }).result.cycles).toEqual({
+      unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
+      good: { status: 'unfinished', reason: 'good ends early' },
+    });
   });
 
   it('solves no build once it is asked to stop', async () => {

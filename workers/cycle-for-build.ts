@@ -1,0 +1,45 @@
+/** One build driven over time, packed for the wire: calls the solver and takes from its run what a page shows. */
+import {
+  chamberExtremes,
+  dampingCyclesForBuild,
+  forceLoop,
+  heatedMassesOf,
+  heatingPower,
+  peakForces,
+  temperatureRise,
+} from '../src/solver/index.ts';
+import type { BuildCycle, CycleReading, CycleRequest, CycleRun, Project, SolveHooks } from './protocol.ts';
+
+const SECONDS_A_MINUTE = 60;
+
+/** @throws InputError as `dampingCyclesForBuild` and `temperatureRise` do; SolveStopped when the caller stops the run */
+export function cycleForBuild(
+  project: Project,
+  buildId: string,
+  { drive, theory }: Pick<CycleRequest, 'drive' | 'theory'>,
+  hooks: SolveHooks,
+): Exclude<BuildCycle, { status: 'failed' }> {
+  const [run] = dampingCyclesForBuild(project, buildId, [drive], { theory }, hooks);
+  if (run.status !== 'finished') return { status: 'unfinished', reason: run.reason };
+  return { status: 'finished', reading: readingOf(run, project, buildId) };
+}
+
+function readingOf(run: CycleRun, project: Project, buildId: string): CycleReading {
+  const loop = forceLoop(run);
+  const power_W = heatingPower(run);
+  return {
+    // Copies, because the loop is part of longer series, which stay here.
+    loop: {
+      position_m: loop.position_m.slice(),
+      speed_m_s: loop.speed_m_s.slice(),
+      force_N: loop.force_N.slice(),
+    },
+    peaks: peakForces(run),
+    energy: run.energy,
+    heat_W: power_W,
+    warming_K_min: SECONDS_A_MINUTE * temperatureRise(power_W, heatedMassesOf(project, buildId)),
+    chambers: chamberExtremes(run),
+    ...(run.settling && { settling: run.settling }),
+    integration: run.integration,
+  };
+}
