@@ -126,14 +126,23 @@ function describeValving(before: Valving, after: Valving, length: LengthWriter):
   };
   setting(text.stack.clampShort, before.clampDiameter_mm, after.clampDiameter_mm);
   setting(text.stack.seatHeightShort, before.seatHeight_mm, after.seatHeight_mm);
+  setting(text.stack.floatShort, before.float?.travel_mm, after.float?.travel_mm);
   setting(text.stack.plateGapShort, before.backingPlate?.gap_mm, after.backingPlate?.gap_mm);
   if (othersOf(before) !== othersOf(after)) parts.push(text.difference.other);
   return parts;
 }
 
 /** What a valving has beside all that is told by name; the clicks of its spring are told with those of the other adjusters. */
-function othersOf({ shims: _s, clampDiameter_mm: _c, seatHeight_mm: _h, backingPlate, ...others }: Valving): string {
-  return JSON.stringify([withoutClicks(others), { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
+function othersOf({
+  shims: _s,
+  clampDiameter_mm: _c,
+  seatHeight_mm: _h,
+  backingPlate,
+  float,
+  ...others
+}: Valving): string {
+  const check = float && [float.rate_N_mm, float.preload_N];
+  return JSON.stringify([withoutClicks(others), check ?? null, { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
 }
 
 /** One line; empty when the two builds are the same valving. */

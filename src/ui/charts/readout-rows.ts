@@ -1,7 +1,7 @@
 /** The rows of the readout: the name of each, how it reads a point, and when it has something to say. */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { bands, gasForce } from '../app/preferences.ts';
-import { show, showBare, showPercent, unitOfShown } from '../app/quantities.ts';
+import { showBare, showPercent, unitOfShown } from '../app/quantities.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
 import type { StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
@@ -148,29 +148,20 @@ function marginCell({ point }: SolvedReading): string {
 }
 
 function pressureRows(): ReadoutRow[] {
-  const unit = unitOfShown('pressure');
   const row = (id: string, name: string, read: (point: ForcePoint) => number): ReadoutRow => ({
     id,
-    name: withUnit(name, unit),
+    name,
     cell: ({ point }) => gauge(read(point)),
   });
-  const needed_Pa = (point: ForcePoint): number => point.gasPressureNeeded_Pa - STANDARD_ATMOSPHERE_PA;
+  const tone = ({ point }: SolvedReading): 'caution' | undefined => (point.airRelease ? 'caution' : undefined);
+  const needed = ({ point }: SolvedReading): string =>
+    point.gasPressureNeeded_Pa > STANDARD_ATMOSPHERE_PA ? gauge(point.gasPressureNeeded_Pa) : r.noneNeeded;
   return [
     row('chamber-c', r.chamberC, (point) => point.compressionPressure_Pa),
     row('chamber-r', r.chamberR, (point) => point.reboundPressure_Pa),
     row('gas', r.gas, (point) => point.gasPressure_Pa),
-    {
-      id: 'margin',
-      name: withUnit(r.margin, unit),
-      cell: marginCell,
-      tone: ({ point }) => (point.airRelease ? 'caution' : undefined),
-    },
-    {
-      id: 'gas-needed',
-      name: r.gasNeeded,
-      cell: ({ point }) => (needed_Pa(point) > 0 ? show('pressure', needed_Pa(point)) : r.noneNeeded),
-      tone: ({ point }) => (point.airRelease ? 'caution' : undefined),
-    },
+    { id: 'margin', name: r.margin, cell: marginCell, tone },
+    { id: 'gas-needed', name: r.gasNeeded, cell: needed, tone },
   ];
 }
 
@@ -178,5 +169,5 @@ export const readoutGroups = (way: 1 | -1): ReadoutGroup[] => [
   { id: 'force', rows: forceRows() },
   { id: 'piston', rows: pistonRows() },
   { id: 'base', title: text.chart.valve.base, rows: baseRows(way) },
-  { id: 'pressures', rows: pressureRows() },
+  { id: 'pressures', title: r.pressures(unitOfShown('pressure')), rows: pressureRows() },
 ];

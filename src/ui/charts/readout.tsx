@@ -81,9 +81,8 @@ export function Readout(): JSX.Element {
     <section class="sheet readout" aria-label={text.readout.title(show('speed', cursorSpeed.value))}>
       <header>
         <h2>{text.readout.title(show('speed', cursorSpeed.value))}</h2>
-        <span class="hint">{text.readout.gauge}</span>
       </header>
-      <div class="reading-tables">
+      <div class={`reading-tables ${visibleBuilds.value.length > 2 ? 'stacked' : ''}`}>
         <DirectionTable way={1} />
         <DirectionTable way={-1} />
       </div>

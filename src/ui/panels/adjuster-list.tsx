@@ -26,7 +26,15 @@ function ClicksBox({ adjuster, name }: { adjuster: Adjuster; name: string }): JS
       throw error;
     }
   };
-  return <BoxField bare label={text.adjusters.clicks(name)} unit="" written={String(clicks)} attempt={attempt} />;
+  return (
+    <BoxField
+      bare
+      label={text.adjusters.clicks(name)}
+      unit={text.adjusters.of(clickCount)}
+      written={String(clicks)}
+      attempt={attempt}
+    />
+  );
 }
 
 function AdjusterRow({ adjuster }: { adjuster: Adjuster }): JSX.Element {
@@ -51,7 +59,6 @@ function AdjusterRow({ adjuster }: { adjuster: Adjuster }): JSX.Element {
         disabled={clicks >= clickCount}
         onClick={() => step(clicks + 1)}
       />
-      <span class="hint">{text.adjusters.of(clickCount)}</span>
     </li>
   );
 }

@@ -25,7 +25,7 @@ export const adjusterWords = {
     title: 'Adjusters',
     fromClosed: 'clicks from closed',
     clicks: (name: string) => `${name}, clicks from closed`,
-    of: (count: number) => `of ${count}`,
+    of: (count: number) => `/ ${count}`,
     closer: (name: string) => `${name}: one click towards closed`,
     opener: (name: string) => `${name}: one click open`,
     turn: (name: string) => `Turn ${name}`,

@@ -113,6 +113,7 @@ export const sectionWords = {
     preloadWhy: 'Force of the spring at rest',
     floatTravel: 'Float travel',
     floatTravelWhy: 'How far the clamped stack may rise bodily against its check spring',
+    floatShort: 'float',
     floatRate: 'Check spring rate',
     floatPreload: 'Check spring preload',
     summary: {

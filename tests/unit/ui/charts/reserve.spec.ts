@@ -15,12 +15,12 @@ const pointWith = (fatigue: number, yields: number): ForcePoint =>
 describe('reserves at the cursor', () => {
   it('are the reciprocal of the use, with the shim counted from 1', () => {
     const point = pointWith(0.8, 0.5);
-    expect(lifeReserve(point)).toBe('1.25 in shim 3');
-    expect(yieldReserve(point)).toBe('2.00 in shim 1');
+    expect(lifeReserve(point)).toBe('1.25 (no. 3)');
+    expect(yieldReserve(point)).toBe('2.00 (no. 1)');
   });
 
   it('warn of a set', () => {
-    expect(yieldReserve(pointWith(0.8, 1.25))).toBe('0.80 in shim 1: will take a set');
+    expect(yieldReserve(pointWith(0.8, 1.25))).toBe('0.80 (no. 1): will take a set');
   });
 
   it('are ample where next to nothing is used, and a dash where no strength is known', () => {
