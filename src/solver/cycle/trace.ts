@@ -15,7 +15,7 @@ export interface Trace {
 
 type ToSI = (value: number) => number;
 
-const TIMES: Readonly<Record<string, ToSI>> = { time_s: (t) => t, time_ms: (t) => t / 1000 };
+const TIMES: Readonly<Record<string, ToSI>> = { time_s: (time) => time, time_ms: (time) => time / 1000 };
 const POSITIONS: Readonly<Record<string, ToSI>> = {
   position_mm: metresFromMillimetres,
   position_m: (x) => x,

@@ -135,6 +135,18 @@ describe('three chambers on a sine stroke', () => {
     expect(voids.some((empty, k) => empty === 0 && k > starved.counted.first)).toBe(true);
   });
 
+  it('leaves empty what the piston draws and no valve lets in, and presses only once that is filled', () => {
+    // By hand: a ring of A_a moves 20 mm out of the rebound chamber, whose oil starts at 1.2 MPa and hardly stretches.
+    const shut = { a: 1e15, b: 0, cracks_Pa: 0 };
+    const closed = threeChambers({ ...PLAIN, airFraction: 0, pistonBleed: shut, compression: shut, rebound: shut });
+    const { series } = finished(closed, { stroke_m: 0.02, frequency_Hz: 1, cycles: 1 });
+    const drawn = (pistonArea(PLAIN) - rodArea(PLAIN)) * 0.02;
+    expect(Math.abs(series.void_m3.rebound[120] / drawn - 1)).toBeLessThan(0.02);
+    expect(series.pressure_Pa.rebound[200]).toBe(P_ATM);
+    expect(series.void_m3.rebound[240]).toBe(0);
+    expect(series.pressure_Pa.rebound[240]).toBeGreaterThan(1e6);
+  });
+
   it('with air in its oil lags more', () => {
     const work = (airFraction: number) => finished(threeChambers({ ...PLAIN, airFraction })).series.pressure_Pa.rebound;
     const [clean, foamed] = [work(0), work(0.05)];
