@@ -80,6 +80,10 @@ const SHOWN = {
   force: { kind: 'force', digits: { metric: 0, imperial: 1 } },
   pressure: { kind: 'pressure', digits: { metric: 1, imperial: 0 } },
   stress: { kind: 'stress', digits: { metric: 0, imperial: 1 } },
+  position: { kind: 'length', digits: { metric: 1, imperial: 2 } },
+  energy: { kind: 'energy', digits: { metric: 2, imperial: 2 } },
+  power: { kind: 'power', digits: { metric: 1, imperial: 1 } },
+  volume: { kind: 'volume', digits: { metric: 3, imperial: 4 } },
 } as const satisfies Record<string, { kind: Kind; digits: { metric: number; imperial: number } }>;
 
 export type ShownKind = keyof typeof SHOWN;
@@ -107,6 +111,8 @@ export const showLength = (length_mm: number): string => show('length', metresFr
 export const showBare = (shown: ShownKind, si: number): string =>
   formatNumber(inShown(shown, si), SHOWN[shown].digits[family.value]);
 
+/** A plain number that has its unit elsewhere. */
+export const showNumber = (value: number, digits: number): string => formatNumber(value, digits);
 export const showRatio = (ratio: number): string => formatNumber(ratio, 1);
 export const showPercent = (share: number, signed = false): string => {
   const number = formatNumber(share * 100, 0);

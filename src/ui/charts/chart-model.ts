@@ -16,8 +16,17 @@ import { type LineMark, marksOf } from './line-marks.ts';
 import type { ValveName } from './path-shares.ts';
 import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
 
-export const CHARTS: readonly ChartName[] = ['force', 'paths', 'pressures', 'opening'];
+/** The tabs: a chart over speed, or the damper driven over time. */
+export type TabName = ChartName | 'cycle';
+export const TABS: readonly TabName[] = ['force', 'paths', 'pressures', 'opening', 'cycle'];
+export const tab = signal<TabName>('force');
+/** The chart over speed that is shown, or was shown last. */
 export const chart = signal<ChartName>('force');
+
+export function showTab(wanted: TabName): void {
+  tab.value = wanted;
+  if (wanted !== 'cycle') chart.value = wanted;
+}
 
 const wantedValve = signal<ValveName | undefined>(undefined);
 /** Whose paths are shown: that of the stack on show unless chosen otherwise. */

@@ -5,7 +5,7 @@ import { BAND_CHOICES, bands, GAS_FORCES, gasForce } from '../app/preferences.ts
 import { project } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { chart, pathsValve, showPathsOf } from './chart-model.ts';
+import { chart, pathsValve, showPathsOf, tab } from './chart-model.ts';
 import type { ValveName } from './path-shares.ts';
 
 const VALVES: readonly ValveName[] = ['piston', 'base'];
@@ -38,6 +38,7 @@ function ForceOptions(): JSX.Element {
 }
 
 export function ChartOptions(): JSX.Element | null {
+  if (tab.value === 'cycle') return null;
   if (chart.value === 'force') return <ForceOptions />;
   if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
   return (

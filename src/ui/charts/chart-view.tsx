@@ -4,9 +4,10 @@ import { anyStale } from '../app/solve.ts';
 import type { Theory } from '../app/solved.ts';
 import { direction, place, project, theory } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
+import { CycleView } from '../cycle/cycle-view.tsx';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { CHARTS, chart, plotView } from './chart-model.ts';
+import { chart, plotView, showTab, TABS, tab } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
 import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
@@ -44,20 +45,24 @@ export function ChartView(): JSX.Element {
       <header>
         <Choice
           label={text.chart.title}
-          options={CHARTS}
-          chosen={chart.value}
+          options={TABS}
+          chosen={tab.value}
           name={(each) => text.chart.tabs[each]}
-          onChoose={(each) => {
-            chart.value = each;
-          }}
+          onChoose={showTab}
         />
         <span class="group">
           <ChartOptions />
         </span>
       </header>
       <ConditionsRow />
-      <Board />
-      <Warnings />
+      {tab.value === 'cycle' ? (
+        <CycleView />
+      ) : (
+        <>
+          <Board />
+          <Warnings />
+        </>
+      )}
       <div class="chart-foot">
         <Choice
           label={text.theoryChoice}

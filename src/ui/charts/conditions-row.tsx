@@ -3,18 +3,19 @@ import type { JSX } from 'preact';
 import { position_mm, setPosition } from '../app/conditions.ts';
 import { showField } from '../app/quantities.ts';
 import { cursorSpeed, project, setCursor, setTopSpeed, topSpeed } from '../app/store.ts';
+import { CycleMotion } from '../cycle/cycle-motion.tsx';
 import { NumberField } from '../panels/number-field.tsx';
 import { SpeedField } from '../panels/speed-field.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
+import { tab } from './chart-model.ts';
 
 /** Faster than any damper's shaft [m/s]. */
 const FASTEST = 10;
 
-export function ConditionsRow(): JSX.Element {
-  const { damper, fluid } = project.value;
+function Speeds(): JSX.Element {
   return (
-    <div class="conditions">
+    <>
       <SpeedField
         label={text.chart.cursor}
         value_m_s={cursorSpeed.value}
@@ -22,8 +23,17 @@ export function ConditionsRow(): JSX.Element {
         onSpeed={setCursor}
       />
       <SpeedField label={text.chart.upTo} value_m_s={topSpeed.value} upTo_m_s={FASTEST} onSpeed={setTopSpeed} />
+    </>
+  );
+}
+
+export function ConditionsRow(): JSX.Element {
+  const { damper, fluid } = project.value;
+  return (
+    <div class="conditions">
+      {tab.value === 'cycle' ? <CycleMotion /> : <Speeds />}
       <ViewField
-        label={text.chart.position}
+        label={tab.value === 'cycle' ? text.cycle.middle : text.chart.position}
         title={text.chart.positionWhy}
         kind="length"
         value={position_mm.value}

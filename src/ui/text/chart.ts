@@ -2,7 +2,7 @@
 export const chartWords = {
   chart: {
     title: 'Charts',
-    tabs: { force: 'Force', paths: 'Oil paths', pressures: 'Chambers', opening: 'Opening' },
+    tabs: { force: 'Force', paths: 'Oil paths', pressures: 'Chambers', opening: 'Opening', cycle: 'Cycle' },
     speedAxis: (unit: string) => `Shaft speed, ${unit}`,
     forceAxis: (unit: string) => `Force, ${unit}`,
     forceWithoutGasAxis: (unit: string) => `Force without that of the gas, ${unit}`,

@@ -3,6 +3,7 @@ import { adjusterWords } from './adjusters.ts';
 import { benchWords } from './bench.ts';
 import { buildsWords } from './builds.ts';
 import { chartWords } from './chart.ts';
+import { cycleWords } from './cycle.ts';
 import { damperWords } from './damper.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
@@ -14,5 +15,6 @@ export const text = {
   ...placeWords,
   ...sectionWords,
   ...chartWords,
+  ...cycleWords,
   ...damperWords,
 };

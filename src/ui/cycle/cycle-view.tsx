@@ -1,0 +1,119 @@
+/** A sine stroke of the damper: force over position and over speed, and what a test bench reads off it. */
+import type { ReadonlySignal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { type CycleReading, cycleOf, cyclesFailure, cyclesRunning, startCycles } from '../app/cycle-solve.ts';
+import { lineOf } from '../app/lines.ts';
+import { show } from '../app/quantities.ts';
+import { visibleBuilds } from '../app/store.ts';
+import { useSize } from '../app/use-size.ts';
+import { Plot } from '../charts/plot.tsx';
+import type { PlotView } from '../charts/plot-layout.ts';
+import { LineSample } from '../panels/icons.tsx';
+import { text } from '../text/en.ts';
+import { overPosition, overSpeed } from './cycle-lines.ts';
+import { type CycleRow, cycleRows } from './cycle-rows.ts';
+
+function Loop({ view, name }: { view: ReadonlySignal<PlotView>; name: string }): JSX.Element {
+  const { ref, size } = useSize<HTMLDivElement>();
+  return (
+    <div class="plot loop" ref={ref} data-chart={name}>
+      <Plot view={view.value} width={size.width} height={size.height} />
+    </div>
+  );
+}
+
+interface Driven {
+  readonly id: string;
+  readonly name: string;
+  readonly reading?: CycleReading;
+}
+
+/** Why a build has no loop. */
+function Troubles(): JSX.Element | null {
+  const lines = visibleBuilds.value.flatMap((build) => {
+    const answer = cycleOf(build);
+    if (answer.status === 'unfinished') return [text.cycle.unfinished(build.name, answer.reason)];
+    return answer.status === 'failed' ? [text.cycle.unfinished(build.name, answer.error.message)] : [];
+  });
+  const all = [...lines, ...(cyclesFailure.value === undefined ? [] : [text.cycle.failed(cyclesFailure.value)])];
+  if (all.length === 0) return null;
+  return (
+    <div class="warnings" role="status">
+      <ul>
+        {all.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Row({ row, driven }: { row: CycleRow; driven: readonly Driven[] }): JSX.Element {
+  return (
+    <tr data-row={row.id}>
+      <th scope="row">{row.name}</th>
+      {driven.map(({ id, reading }) => (
+        <td key={id} class={`number-col ${(reading && row.tone?.(reading)) ?? ''}`} data-build={id}>
+          {reading ? row.cell(reading) : text.readout.none}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+function Table(): JSX.Element {
+  const driven: Driven[] = visibleBuilds.value.map((build) => {
+    const answer = cycleOf(build);
+    return {
+      id: build.id,
+      name: build.name,
+      ...(answer.status === 'finished' && { reading: answer.reading }),
+    };
+  });
+  const readings = driven.flatMap(({ reading }) => reading ?? []);
+  const rows = cycleRows().filter(({ when }) => !when || readings.some(when));
+  return (
+    <table class="readings cycle-readings">
+      <thead>
+        <tr>
+          <th scope="col">{cyclesRunning.value ? text.cycle.running : text.cycle.lastCycle}</th>
+          {driven.map(({ id, name }) => (
+            <th key={id} scope="col" class="number-col" title={name}>
+              <LineSample {...lineOf(id)} />
+              <span>{name}</span>
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <Row key={row.id} row={row} driven={driven} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** pi times stroke times frequency, off the runs themselves. */
+function PeakSpeed(): JSX.Element | null {
+  const reading = visibleBuilds.value.map(cycleOf).find((answer) => answer.status === 'finished')?.reading;
+  if (!reading) return null;
+  return <p class="hint">{text.cycle.peakSpeed(show('speed', reading.peaks.compression.speed_m_s))}</p>;
+}
+
+export function CycleView(): JSX.Element {
+  useEffect(startCycles, []);
+  return (
+    <div class={`cycle ${cyclesRunning.value ? 'stale' : ''}`} data-cycle={cyclesRunning.value ? 'running' : 'done'}>
+      <div class="loops">
+        <Loop view={overPosition} name="cycle-position" />
+        <Loop view={overSpeed} name="cycle-speed" />
+      </div>
+      <PeakSpeed />
+      <Troubles />
+      <Table />
+      <p class="hint">{text.cycle.note}</p>
+    </div>
+  );
+}
