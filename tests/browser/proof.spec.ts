@@ -1,60 +1,25 @@
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { proofWords as words } from '../../src/ui/text/proof.ts';
 import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
 import { barriers, onBench } from './bench-page.ts';
-import { type PageOptions, withPage } from './harness.ts';
-
-const foldersIn = (path: string): string[] =>
-  readdirSync(path, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }) => name);
-const STORED = foldersIn('reference-cases').flatMap((field) =>
-  foldersIn(`reference-cases/${field}`).map((id) => `${field}/${id}`),
-);
-const read = (folder: string, name: string): string => readFileSync(`reference-cases/${folder}/${name}`, 'utf8');
-const quantitiesOf = (folder: string): number =>
-  Object.keys(JSON.parse(read(folder, 'expected.json')).quantities).length;
-const QUANTITIES = STORED.reduce((sum, folder) => sum + quantitiesOf(folder), 0);
-
-const FEM = 'stack/fem-two-stage-large';
-const caseRow = (page: Page, folder: string) => page.locator(`[data-case="${folder}"]`);
-const rows = (page: Page) => page.locator('[data-case]');
-const phase = (page: Page, name: string) => page.locator(`.run-status[data-phase=${name}]`).waitFor();
-const status = (page: Page) => page.locator('.run-status [role=status]').textContent();
-const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
-const source = (text: string): string => text.replace(/\s+/g, ' ').trim();
-
-const onProof = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
-  withPage(
-    async (page) => {
-      page.setDefaultTimeout(20_000);
-      await phase(page, 'done');
-      await test(page);
-    },
-    { path: '#proof', viewport: { width: 1440, height: 900 }, ...options },
-  );
-
-/** A service worker would answer before a request could be changed or held. */
-const ROUTED: PageOptions = { serviceWorkers: 'block' };
-
-/** The cases as the worker loads them, changed on their way. */
-const plant = (page: Page, change: (texts: string) => string): Promise<unknown> =>
-  page.route(/\/proof-cases-.*\.js$/, async (route) => {
-    const response = await route.fetch();
-    await route.fulfill({ response, body: change(await response.text()) });
-  });
-
-const openProof = (page: Page): Promise<void> => page.getByRole('link', { name: proofGateWords.link }).click();
-
-async function textOf(download: Download): Promise<string> {
-  const copy = join(mkdtempSync(join(tmpdir(), 'shimwright-')), 'copy');
-  await download.saveAs(copy);
-  return readFileSync(copy, 'utf8');
-}
+import {
+  button,
+  caseRow,
+  FEM,
+  onProof,
+  openProof,
+  phase,
+  plant,
+  QUANTITIES,
+  ROUTED,
+  read,
+  rows,
+  STORED,
+  source,
+  status,
+  textOf,
+} from './proof-page.ts';
 
 describe('the proof', () => {
   it('runs every folder of reference-cases in this browser, and all are within their tolerance', () =>
@@ -202,103 +167,4 @@ describe('a run that does not end well', () => {
       },
       { ...ROUTED, expected: [/proof-page/, /Failed to load resource/] },
     ));
-});
-
-describe('results as files', () => {
-  it('are a table with a line for every quantity, and JSON that says where and when', () =>
-    onProof(async (page) => {
-      const table = page.waitForEvent('download');
-      await button(page, words.run.csv).click();
-      const csv = await textOf(await table);
-      expect((await table).suggestedFilename()).toBe('shimwright-proof.csv');
-      expect(csv.split('\r\n')).toHaveLength(QUANTITIES + 2);
-      expect(csv).toMatch(/^\ufeffcase,field,kind/);
-      const whole = page.waitForEvent('download');
-      await button(page, words.run.json).click();
-      const json = JSON.parse(await textOf(await whole));
-      expect(json).toMatchObject({ format: 'shimwright/proof', casesInAll: STORED.length, casesRun: STORED.length });
-      expect(json.browser).toBe(await page.evaluate(() => navigator.userAgent));
-    }));
-});
-
-describe('everyone', () => {
-  const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
-  async function tabTo(page: Page, name: string): Promise<void> {
-    for (let presses = 0; presses < 60; presses++) {
-      if ((await focused(page)) === name) return;
-      await page.keyboard.press('Tab');
-    }
-    throw new Error(`no way to ${name} by the Tab key`);
-  }
-
-  it('reaches, reads, opens and leaves the proof by keyboard alone', () =>
-    onBench(async (page) => {
-      await tabTo(page, proofGateWords.link);
-      await page.keyboard.press('Enter');
-      await phase(page, 'done');
-      expect(await focused(page)).toBe(words.title);
-      expect(await page.title()).toBe(words.pageTitle);
-      await tabTo(page, words.fields.hydraulics);
-      await page.keyboard.press('Enter');
-      await tabTo(page, 'Sharp-edged hole: jet and creeping limit');
-      await page.keyboard.press('Enter');
-      const opener = caseRow(page, 'hydraulics/sharp-orifice').getByRole('button');
-      expect(await opener.getAttribute('aria-expanded')).toBe('true');
-      await page.keyboard.press('Tab');
-      expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toContain('Sharp-edged');
-      await page.keyboard.press('Shift+Tab');
-      await page.keyboard.press('Enter');
-      expect(await opener.getAttribute('aria-expanded')).toBe('false');
-      await page.getByRole('heading', { level: 1 }).focus();
-      await page.keyboard.press('Shift+Tab');
-      expect(await focused(page)).toBe(proofGateWords.toBench);
-      await page.keyboard.press('Enter');
-      await page.locator('svg[data-state=bent]').waitFor();
-      expect(await focused(page)).toBe(proofGateWords.link);
-    }));
-
-  it('gets the results again after a look at the bench, without another run', () =>
-    onProof(async (page) => {
-      const when = await page.locator('.run-status .hint').textContent();
-      await page.getByRole('link', { name: proofGateWords.toBench }).click();
-      await page.locator('svg[data-state=bent]').waitFor();
-      await openProof(page);
-      expect(await page.locator('.run-status .hint').textContent()).toBe(when);
-    }));
-
-  it.each([
-    [1440, 'light'],
-    [1440, 'dark'],
-    [1024, 'light'],
-    [390, 'light'],
-    [390, 'dark'],
-  ] as const)('meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)', (width, colorScheme) =>
-    onProof(
-      async (page) => {
-        await page.getByText(words.kindsTitle).click();
-        await caseRow(page, FEM).getByRole('button').click();
-        await caseRow(page, 'plate/timoshenko-table-3-row-07-printed').getByRole('button').click();
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-        if (width > 1024) {
-          const over = await page
-            .locator('.scroller')
-            .evaluateAll((all) => all.filter((each) => each.scrollWidth > each.clientWidth).length);
-          expect(over).toBe(0);
-        }
-      },
-      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
-    ),
-  );
-
-  it('prints the opened cases whole and no buttons', () =>
-    onProof(async (page) => {
-      await caseRow(page, FEM).getByRole('button').click();
-      await page.emulateMedia({ media: 'print' });
-      expect(await button(page, words.run.again).isVisible()).toBe(false);
-      expect(await page.locator('.filter-bar').isVisible()).toBe(false);
-      expect(await page.locator('.source').isVisible()).toBe(true);
-      const overflow = await page.locator('.scroller').evaluate((each) => getComputedStyle(each).overflowX);
-      expect(overflow).toBe('visible');
-    }));
 });
