@@ -8,6 +8,7 @@ import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
 import { Bench } from './bench.tsx';
+import { followLinks } from './projects/sharing.ts';
 import { startAccess } from './storage/access.ts';
 import { setBasis, startAutosave } from './storage/autosave.ts';
 import { readKept } from './storage/opening.ts';
@@ -29,6 +30,7 @@ async function open(): Promise<void> {
   startBands();
   startAutosave();
   startAccess();
+  followLinks();
   render(<Bench />, document.getElementById('app') as HTMLElement);
   await loadParser();
 }

@@ -6,6 +6,7 @@ import { openDemo, openFile, saveCopy } from '../app/files.ts';
 import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
 import { solverState } from '../app/solve.ts';
 import { project, redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
+import { LinkButton } from '../projects/link-bars.tsx';
 import { Projects } from '../projects/projects-view.tsx';
 import { ProofLink } from '../proof/proof-link.tsx';
 import { savingState } from '../storage/autosave.ts';
@@ -58,6 +59,7 @@ function FileButtons(): JSX.Element {
       <button type="button" class="button" title={text.bar.saveWhy} onClick={saveCopy}>
         {text.bar.save}
       </button>
+      <LinkButton />
       <button type="button" class="button" title={text.bar.demoWhy} onClick={openDemo}>
         {text.bar.demo}
       </button>

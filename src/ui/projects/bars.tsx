@@ -1,41 +1,12 @@
 /** Bars under the top bar: what concerns the open project as a whole and stays until something is done about it. */
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
 import { saveCopy } from '../app/files.ts';
 import { access, isTakingOver, takeOver } from '../storage/access.ts';
 import { retrySaving } from '../storage/autosave.ts';
 import { type Trouble, trouble } from '../storage/connection.ts';
 import { keeping } from '../text/keeping.ts';
-
-interface BarProps {
-  readonly kind: string;
-  readonly tone?: 'problem';
-  readonly message: string;
-  readonly children: ComponentChildren;
-}
-
-export function Bar({ kind, tone, message, children }: BarProps): JSX.Element {
-  return (
-    <div class={`keeping-bar ${tone ?? ''}`} data-bar={kind} role={tone === 'problem' ? 'alert' : 'status'}>
-      <p>{message}</p>
-      <div class="acts">{children}</div>
-    </div>
-  );
-}
-
-interface ActProps {
-  readonly label: string;
-  readonly onClick: () => void;
-  /** The whole name, where the label is short because of what stands beside it. */
-  readonly name?: string;
-  readonly title?: string;
-  readonly disabled?: boolean;
-}
-
-export const Act = ({ label, name, ...button }: ActProps): JSX.Element => (
-  <button type="button" class="button" aria-label={name} {...button}>
-    {label}
-  </button>
-);
+import { Act, Bar } from './bar.tsx';
+import { ArrivedBar, OfferBar } from './link-bars.tsx';
 
 const canRetry = (why: Trouble): boolean => why !== 'blocked' && why !== 'outdated';
 
@@ -69,6 +40,8 @@ export function Bars(): JSX.Element {
     <section class="keeping-bars" aria-label={keeping.bars}>
       <TroubleBar />
       <AccessBar />
+      <ArrivedBar />
+      <OfferBar />
     </section>
   );
 }

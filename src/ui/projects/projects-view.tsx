@@ -5,7 +5,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { openId, project } from '../app/store.ts';
 import { keeping } from '../text/keeping.ts';
 import { startFrom } from './actions.ts';
-import { Act } from './bars.tsx';
+import { Act } from './bar.tsx';
 import { demoEntries } from './demos.ts';
 import { SavedStates } from './saved-states.tsx';
 import { AsideRow, DeletedRow, KeptRow } from './shelf-rows.tsx';

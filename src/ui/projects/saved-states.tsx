@@ -13,7 +13,7 @@ import { openKept } from '../storage/opening.ts';
 import { listStates, readNewest } from '../storage/states.ts';
 import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
-import { Act } from './bars.tsx';
+import { Act } from './bar.tsx';
 import { compareProjects } from './compare-projects.ts';
 import { closeView, said, showAll, writeMoment, writeSize } from './shown.ts';
 

@@ -14,7 +14,7 @@ import {
   takeBack,
   throwAway,
 } from './actions.ts';
-import { Act } from './bars.tsx';
+import { Act } from './bar.tsx';
 import { page, said, shelf, writeDay, writeSize } from './shown.ts';
 
 const words = keeping.projects;

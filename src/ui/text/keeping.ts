@@ -43,6 +43,35 @@ export const keeping = {
 
   bars: 'About this project',
 
+  link: {
+    button: 'Link…',
+    buttonWhy: 'Copy a link that carries a build or the project',
+    offer:
+      'A link carries the work itself, notes of builds included; nothing is sent anywhere. Who opens it gets a copy of their own.',
+    ofBuild: (name: string) => `Copy link to ${name}`,
+    ofProject: 'Copy link to the whole project',
+    close: 'Close',
+    copied: (name: string, characters: number) =>
+      `A link with ${name} is on the clipboard (${plural(characters, 'character', 'characters')}).`,
+    copyByHand: 'The browser did not allow copying. Copy this address by hand:',
+    tooLong: (isBuild: boolean) =>
+      `${isBuild ? 'This build' : 'This project'} is too large for a link. Save it as a file and send that${isBuild ? '' : ', or copy a link to one build'}.`,
+    notHere: 'This browser cannot pack a project into a link. Save it as a file and send that.',
+    arrived: (name: string, builds: readonly string[]) =>
+      `This link carries “${name}” with ${plural(builds.length, 'build', 'builds')} (${builds.slice(0, 4).join(', ')}${builds.length > 4 ? ', …' : ''}). Open it as a project of its own? Yours stay as they are.`,
+    open: 'Open it',
+    leave: 'Leave it',
+    openLabel: 'Open a link',
+    opened: (name: string) => `${name} is open as a project of its own. Undo goes back to the one before.`,
+    refused: {
+      'too-long': 'The link was not opened: it is longer than any project. Ask for the project as a file.',
+      newer: 'The link was not opened: it was made by a newer Shimwright. Reload to get it, then open the link again.',
+      damaged:
+        'The link was not opened: it was cut or changed on its way. Ask for it again, or for the project as a file.',
+      faults: 'The link was not opened: what it carries is no sound project. Your projects are unchanged.',
+    },
+  },
+
   projects: {
     open: 'Projects…',
     openWhy: 'All projects on this machine: open, duplicate, saved states, delete',
