@@ -20,9 +20,18 @@ export interface LoadState {
   readonly rise: number;
 }
 
-/** Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back. */
-export function followPath(system: StackSystem, from: LoadState, to: LoadState): Equilibrium {
+/**
+ * Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back.
+ * @param guess unknowns at the end, one array a plate, tried first; what does not converge from there starts at `from`
+ */
+export function followPath(
+  system: StackSystem,
+  from: LoadState,
+  to: LoadState,
+  guess?: readonly Float64Array[],
+): Equilibrium {
   const start = saveState(system, from.p);
+  if (guess) for (const [k, plate] of system.plates.entries()) plate.x.set(guess[k]);
   let at = from;
   let share = 1;
   let iterations = 0;

@@ -7,18 +7,18 @@
  * | p | Pa | pressure on the zone |
  * | ramp | - | share of every interference that is enforced |
  *
- * The preload is raised first. A pressure between two solved ones starts from the state between theirs: gaps are
- * linear in the lifts, so what lies between two permitted states is permitted. A load that does not converge at once
- * is reached in halved steps.
+ * The preload is raised first. Every other pressure starts from a guess that its solved neighbours point to
+ * (guess-state.ts); a load that does not converge from there is reached from the state below it, in halved steps.
  */
 import type { LiftOptions, LiftPoint, StackInput } from '../types.ts';
 import type { Equilibrium } from './equilibrate.ts';
 import { failedLift } from './failed-lift.ts';
 import { followPath, restoreState, type SavedState, saveState } from './follow-path.ts';
+import { guessState } from './guess-state.ts';
 import { readLift } from './read-lift.ts';
 import { stressReader } from './read-stress.ts';
 import { settleHub } from './settle-hub.ts';
-import { createStackSystem, type StackSystem } from './stack-system.ts';
+import { createStackSystem } from './stack-system.ts';
 import { validateStack } from './validate-stack.ts';
 import {
   createWavinessTest,
@@ -55,9 +55,13 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
     preload ??= followPath(system, { p: 0, ramp: 0, rise: 0 }, { p: 0, ramp: 1, rise: 0 });
     if (preload.status !== 'converged') return preload;
     if (solved.length === 0) solved.push(saveState(system, 0));
-    const start = startNear(system, solved, p);
-    const rise = system.hubRise_m;
-    const path = followPath(system, { p: start, ramp: 1, rise }, { p, ramp: 1, rise });
+    const i = solved.findLastIndex((state) => state.p <= p);
+    const below = solved[i];
+    restoreState(system, below);
+    const rise = below.hubRise_m;
+    // Under small deflection the first step is exact wherever it starts.
+    const guess = options.theory === 'large-deflection' ? guessState(system.merged, solved, i, p) : undefined;
+    const path = followPath(system, { p: below.p, ramp: 1, rise }, { p, ramp: 1, rise }, guess);
     const end = stack.float && path.status === 'converged' ? settleHub(system, p, stack.float) : path;
     if (end.status === 'converged') remember(solved, saveState(system, p));
     return end;
@@ -85,20 +89,6 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
     wavinessAt: (p) => (returnTo(p) ? testWaviness(wavinessTest()) : { status: 'singular' }),
     rufflingAt: (p) => (returnTo(p) ? testRuffling(wavinessTest()) : { status: 'singular' }),
   };
-}
-
-/** Puts the system between the two solved states round p, or into the one before it. @returns the pressure to go on from */
-function startNear(system: StackSystem, solved: readonly SavedState[], p: number): number {
-  const above = solved.findIndex((state) => state.p >= p);
-  const below = solved[(above < 0 ? solved.length : Math.max(1, above)) - 1];
-  restoreState(system, below);
-  if (above <= 0 || solved[above].p === below.p) return below.p;
-  const { x, p: high } = solved[above];
-  const share = (p - below.p) / (high - below.p);
-  for (const [k, plate] of system.plates.entries()) {
-    for (let i = 0; i < plate.size; i++) plate.x[i] += share * (x[k][i] - plate.x[i]);
-  }
-  return below.p;
 }
 
 function remember(solved: SavedState[], state: SavedState): void {
