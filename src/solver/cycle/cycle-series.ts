@@ -3,12 +3,15 @@ import type { CycleNetwork } from './cycle-network.ts';
 import type { CycleSeries, Drive } from './types.ts';
 
 const SAMPLES_A_PERIOD = 240;
-const SAMPLES_A_TRACE = 1200;
+/** As many as a trace has points, within these. */
+const SAMPLES_A_TRACE = { least: 1200, most: 20_000 };
 
 /** Sample times over the whole run, both ends among them. */
-export function sampleTimes({ start_s, end_s, period_s }: Drive, samples?: number): Float64Array {
+export function sampleTimes({ start_s, end_s, period_s, breaks_s }: Drive, samples?: number): Float64Array {
   const periods = period_s === undefined ? 1 : Math.round((end_s - start_s) / period_s);
-  const count = periods * (samples ?? (period_s === undefined ? SAMPLES_A_TRACE : SAMPLES_A_PERIOD));
+  const { least, most } = SAMPLES_A_TRACE;
+  const alone = period_s === undefined ? Math.min(Math.max(breaks_s.length - 1, least), most) : SAMPLES_A_PERIOD;
+  const count = periods * (samples ?? alone);
   const times = Float64Array.from({ length: count + 1 }, (_, i) => start_s + ((end_s - start_s) * i) / count);
   times[count] = end_s;
   return times;

@@ -33,6 +33,8 @@ export interface TraceDrive {
 
 const DEFAULT_CYCLES = 3;
 const MAX_CYCLES = 1000;
+/** At a speed between two breaks: a sine is fastest half way, a cubic at an end or about half way. */
+const LOOKS = 8;
 
 /** pi S f [m/s]. */
 export const peakSpeed = ({ stroke_m, frequency_Hz }: Pick<SineDrive, 'stroke_m' | 'frequency_Hz'>): number =>
@@ -42,10 +44,15 @@ export const peakSpeed = ({ stroke_m, frequency_Hz }: Pick<SineDrive, 'stroke_m'
 export function fastest(drive: Drive): { readonly compression: number; readonly rebound: number } {
   const { period_s: period = drive.end_s - drive.start_s, start_s, breaks_s } = drive;
   const ends = [start_s, ...breaks_s.filter((t) => t > start_s && t < start_s + period), start_s + period];
-  // A cubic between two breaks has its extreme speed at its ends or in its middle third; a sine in its middle.
-  const times = ends.slice(1).flatMap((t, i) => Array.from({ length: 9 }, (_, k) => ends[i] + ((t - ends[i]) * k) / 8));
-  const speeds = times.map(drive.speed);
-  return { compression: Math.max(0, ...speeds), rebound: Math.max(0, ...speeds.map((v) => -v)) };
+  let [compression, rebound] = [0, 0];
+  for (let i = 1; i < ends.length; i++) {
+    for (let k = 0; k <= LOOKS; k++) {
+      const v = drive.speed(ends[i - 1] + ((ends[i] - ends[i - 1]) * k) / LOOKS);
+      compression = Math.max(compression, v);
+      rebound = Math.max(rebound, 0 - v);
+    }
+  }
+  return { compression, rebound };
 }
 
 /**

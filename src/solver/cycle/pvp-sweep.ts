@@ -1,34 +1,35 @@
 /**
- * Peak-velocity plot: one stroke at rising frequencies, and of each run the force at its peak speed pi S f.
+ * Peak-velocity plot of a damper: one stroke at several frequencies, and of each run the force at its peak speed pi S f.
  * Source: common practice of damper tests.
  */
+import type { DamperInput } from '../damper/types.ts';
 import type { SolveHooks } from '../types.ts';
-import { driveFor, type SineDrive } from './drive.ts';
+import { peakSpeed, type SineDrive } from './drive.ts';
+import { type DampingCycleOptions, dampingCycles } from './from-damper.ts';
 import { type PeakForces, peakForces } from './read-cycle.ts';
-import { runCycle } from './run-cycle.ts';
-import type { CycleEnergy, CycleModel, CycleOptions, FailedCycle } from './types.ts';
+import type { CycleEnergy, FailedCycle } from './types.ts';
 
-export interface PvpPoint extends PeakForces {
-  readonly status: 'finished';
+interface Swept {
   readonly frequency_Hz: number;
-  readonly energy: CycleEnergy;
+  /** pi S f. */
+  readonly peakSpeed_m_s: number;
 }
 
-export type FailedPvpPoint = FailedCycle & { readonly frequency_Hz: number };
+export type PvpPoint = Swept &
+  ((PeakForces & { readonly status: 'finished'; readonly energy: CycleEnergy }) | FailedCycle);
 
-/** @throws InputError as `driveFor` and `runCycle` do; SolveStopped when the caller stops the run */
+/** @throws InputError and SolveStopped as `dampingCycles` does */
 export function pvpSweep(
-  model: CycleModel,
+  damper: DamperInput,
   stroke: Omit<SineDrive, 'frequency_Hz'>,
   frequencies_Hz: readonly number[],
-  options: CycleOptions = {},
+  options: DampingCycleOptions,
   hooks: SolveHooks = {},
-): (PvpPoint | FailedPvpPoint)[] {
-  return frequencies_Hz.map((frequency_Hz, done) => {
-    const drive = driveFor({ ...stroke, frequency_Hz }, model.travel_m);
-    const run = runCycle(model, drive, options, { shouldStop: hooks.shouldStop });
-    hooks.onProgress?.(done + 1, frequencies_Hz.length);
-    if (run.status !== 'finished') return { ...run, frequency_Hz };
-    return { status: 'finished', frequency_Hz, ...peakForces(run), energy: run.energy };
+): PvpPoint[] {
+  const drives = frequencies_Hz.map((frequency_Hz): SineDrive => ({ ...stroke, frequency_Hz }));
+  return dampingCycles(damper, drives, options, hooks).map((run, i) => {
+    const swept = { frequency_Hz: frequencies_Hz[i], peakSpeed_m_s: peakSpeed(drives[i]) };
+    if (run.status !== 'finished') return { ...swept, ...run };
+    return { ...swept, status: 'finished', ...peakForces(run), energy: run.energy };
   });
 }

@@ -33,6 +33,10 @@ const OPENNESS_TOLERANCE = 1e-3;
 /** Between two steps a period, so that what happens between samples is not stepped over. */
 const STEPS_A_PERIOD = 60;
 
+const MAX_STEPS = 200_000;
+/** A trace breaks at each of its points. */
+const MAX_STEPS_A_BREAK = 20;
+
 /** What was put in and lost during one period [J]. */
 interface Spent {
   work_J: number;
@@ -78,6 +82,7 @@ export function runCycle(
       absoluteTolerance: network.tolerances(tolerance_Pa, OPENNESS_TOLERANCE),
       largestStep: period_s / STEPS_A_PERIOD,
       breaks: drive.breaks_s,
+      maxSteps: MAX_STEPS + MAX_STEPS_A_BREAK * drive.breaks_s.length,
     },
     (step) => {
       stopIfAsked(hooks);

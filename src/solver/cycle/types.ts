@@ -82,7 +82,7 @@ export interface Drive {
 }
 
 export interface CycleOptions {
-  /** Samples a period, or over a whole trace; a multiple of 4, so that both ends and both peaks are samples. 240 when absent. */
+  /** Samples a period, or over a whole trace; a multiple of 4, so that both ends and both peaks are samples. 240 when absent, for a trace its points. */
   readonly samples?: number;
   /** Error allowed in a chamber pressure each step [Pa]; 100 when absent. */
   readonly pressureTolerance_Pa?: number;

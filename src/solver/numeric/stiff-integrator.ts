@@ -126,7 +126,9 @@ class Run {
     }
     this.#accept(h, tNext, error, outcome.rate);
     // A step right after a failure does not grow again at once.
-    this.#h = this.#failedLast ? Math.min(h * factor, h) : h * factor;
+    const grown = this.#failedLast ? Math.min(h * factor, h) : h * factor;
+    // What was cut short by a stop says nothing against the step that was meant.
+    this.#h = h < this.#h ? Math.max(grown, this.#h) : grown;
     if (!this.#failedLast) this.#sawNaN = false;
     this.#failedLast = false;
   }

@@ -74,6 +74,12 @@ describe('a trace', () => {
     expect(rebound).toBeGreaterThan(0.3);
   });
 
+  it('may have a hundred thousand points', () => {
+    const time_s = Array.from({ length: 100_000 }, (_, i) => i / 1000);
+    const drive = driveFor({ kind: 'trace', time_s, position_m: time_s.map((t) => 0.05 + 0.03 * Math.sin(t)) }, 0.1);
+    expect(fastest(drive).compression).toBeCloseTo(0.03, 4);
+  });
+
   it('takes its end for the end, and a rounding beyond it too', () => {
     const drive = driveFor(trace, 0.1);
     expect(drive.position(0.4 + 1e-16)).toBe(0.02);

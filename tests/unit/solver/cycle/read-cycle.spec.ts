@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { elementModel } from '../../../../src/proof/cycle-elements.ts';
 import { driveFor } from '../../../../src/solver/cycle/drive.ts';
-import { tabulateFlow } from '../../../../src/solver/cycle/flow-table.ts';
-import { pvpSweep } from '../../../../src/solver/cycle/pvp-sweep.ts';
 import {
   chamberExtremes,
   forceLoop,
@@ -13,8 +11,6 @@ import {
 } from '../../../../src/solver/cycle/read-cycle.ts';
 import { runCycle } from '../../../../src/solver/cycle/run-cycle.ts';
 import type { CycleRun } from '../../../../src/solver/cycle/types.ts';
-import { SolveStopped } from '../../../../src/solver/stopped.ts';
-import { PLAIN, threeChambers } from '../../../helpers/cycle-models.ts';
 
 const [S, F_HZ] = [0.06, 2];
 const V = Math.PI * S * F_HZ;
@@ -114,32 +110,5 @@ describe('a lag of oil', () => {
     const wanted = 2 * c * peak * Math.cos(phi) * Math.sin(phi) * Math.sqrt(1 - (v / peak) ** 2);
     const found = hysteresisAt(run, v);
     expect(Math.abs((found?.difference_N ?? 0) / -wanted - 1)).toBeLessThan(5e-3);
-  });
-});
-
-describe('a sweep over frequencies', () => {
-  const model = threeChambers(PLAIN);
-  const stroke = { kind: 'sine', stroke_m: 0.06, middle_m: 0.05, cycles: 2 } as const;
-
-  it('gives a point each, faster and harder, and tells how far it is', () => {
-    const told: number[] = [];
-    const points = pvpSweep(model, stroke, [0.5, 1, 2], {}, { onProgress: (done) => told.push(done) });
-    expect(told).toEqual([1, 2, 3]);
-    const forces = points.map((point) => (point.status === 'finished' ? point.compression : undefined));
-    expect(forces.map((at) => at?.speed_m_s.toFixed(6))).toEqual(['0.094248', '0.188496', '0.376991']);
-    expect(forces[1]?.force_N).toBeGreaterThan(forces[0]?.force_N ?? Number.NaN);
-    expect(forces[2]?.force_N).toBeGreaterThan(forces[1]?.force_N ?? Number.NaN);
-  });
-
-  it('carries a failed run as a point with its reason', () => {
-    const [compression, rebound] = model.chambers;
-    const inward = { steady: tabulateFlow((dp) => 1e-10 * dp, 1e6) };
-    const short = { ...model, chambers: [compression, { ...rebound, link: { ...rebound.link, inward } }] };
-    const [point] = pvpSweep(short, stroke, [1]);
-    expect(point).toMatchObject({ status: 'not-a-number', frequency_Hz: 1, reason: expect.stringContaining('MPa') });
-  });
-
-  it('stops when asked', () => {
-    expect(() => pvpSweep(model, stroke, [1, 2], {}, { shouldStop: () => true })).toThrow(SolveStopped);
   });
 });

@@ -121,6 +121,14 @@ describe('integrateStiff', () => {
     expect(run.states[0][0]).toBeCloseTo((0.7 ** 2 + 1.3 ** 2 + 1.2 ** 2 + 0.8 ** 2) / 2, 14);
   });
 
+  it('goes on with the step that it meant when a break has cut one short', () => {
+    const steps: number[] = [];
+    const options = { ...tight, breaks: [500, 500 + 1e-6] };
+    integrateStiff({ rates: (_, __, out) => out.fill(1) }, 0, [0], [1000], options, ({ h }) => steps.push(h));
+    const short = steps.findIndex((h) => h < 1e-5);
+    expect(steps[short + 1]).toBeGreaterThan(50);
+  });
+
   describe('says how it failed', () => {
     it('too-many-steps', () => {
       const run = integrateStiff({ rates: vanDerPol }, 0, [2, 0], [1, 2], { ...tight, maxSteps: 20 });
