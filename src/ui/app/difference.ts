@@ -3,7 +3,7 @@ import { countOf } from '../../model/expand-shims.ts';
 import type { Build, Layout, ShimRow, Valving } from '../../model/project.ts';
 import { text } from '../text/en.ts';
 import { describeBeside, type LengthWriter, withoutClicks } from './beside-difference.ts';
-import { placesOf, valvingAt } from './places.ts';
+import { placesOf } from './places.ts';
 
 export type RowChange =
   | {
@@ -145,11 +145,23 @@ function othersOf({
   return JSON.stringify([withoutClicks(others), check ?? null, { ...backingPlate, gap_mm: 0 }.outerDiameter_mm]);
 }
 
-/** One line; empty when the two builds are the same valving. */
+const EVERY_PLACE = placesOf('cartridge');
+
+/** A build of another layout may have no stack there. */
+function describePlace(before: Valving | undefined, after: Valving | undefined, length: LengthWriter): string[] {
+  if (before && after) return describeValving(before, after, length);
+  if (before === after) return [];
+  return [
+    after ? text.difference.added(text.difference.stack, false) : text.difference.removed(text.difference.stack, false),
+  ];
+}
+
+/** One line; empty when the two builds are the same valving. @param layout whose words are used */
 export function describeDifference(baseline: Build, build: Build, layout: Layout, length: LengthWriter): string {
-  const byPlace = placesOf(layout)
-    .map((place) => ({ place, parts: describeValving(valvingAt(baseline, place), valvingAt(build, place), length) }))
-    .filter(({ parts }) => parts.length > 0);
+  const byPlace = EVERY_PLACE.map((place) => ({
+    place,
+    parts: describePlace(baseline.valves[place], build.valves[place], length),
+  })).filter(({ parts }) => parts.length > 0);
   const lines = byPlace.map(({ place, parts }) =>
     text.difference.inPlace(text.placeOf(layout, place).letter, parts.join('; ')),
   );

@@ -34,6 +34,7 @@ export const buildsWords = {
     setting: (name: string, from: string, to: string) => `${name} ${from}→${to}`,
     bleed: (count: number, diameter: string) => (count === 0 ? 'closed' : `${count} × ⌀${diameter}`),
     poppet: (diameter: string) => `⌀${diameter}`,
+    stack: 'stack',
     otherwise: (name: string) => `${name} altered`,
     clicks: (name: string, from: number, to: number) => `${name} ${from}→${to} clicks`,
     inPlace: (place: string, parts: string) => `${place}: ${parts}`,

@@ -65,6 +65,36 @@ describe('the difference of two builds in words', () => {
     );
   });
 
+  it('tells needles, base valve and poppet, and what each adjuster is turned to', () => {
+    const needle = { coneAngle_deg: 16, travelPerClick_mm: 0.15, clicks: 10, clickCount: 20 };
+    const bleed = { count: 1, diameter_mm: 1.2, length_mm: 4 };
+    const basePoppet = { seatDiameter_mm: 8, coneAngle_deg: 90, rate_N_mm: 30, preload_N: 40, travel_mm: 1 };
+    const based = (part: Partial<Build>, shims = STACK): Build => {
+      const plain = build(STACK, part);
+      const baseCompression = { clampDiameter_mm: 12, seatHeight_mm: 0, shims };
+      return { ...plain, valves: { ...plain.valves, baseCompression } };
+    };
+    const before = based({ bleed: { ...bleed, needle }, basePoppet });
+    const after = based({ bleed: { ...bleed, needle: { ...needle, clicks: 7 } }, baseBleed: bleed }, STACK.slice(0, 3));
+    expect(describeDifference(before, after, 'cartridge', String)).toBe(
+      'B: − 16 × 0.2 · base bleed none→1 × ⌀1.2 · poppet ⌀8→none · rebound needle 10→7 clicks',
+    );
+    const other = based({ bleed: { ...bleed, needle: { ...needle, coneAngle_deg: 20 } }, basePoppet });
+    expect(describeDifference(before, other, 'cartridge', String)).toBe('bleed altered');
+    expect(describeDifference(build(STACK), based({}), 'monotube', String)).toBe('B: + stack');
+    expect(describeDifference(based({}), build(STACK), 'twin-tube', String)).toBe('B: − stack');
+  });
+
+  it('tells the float, and that its spring was changed', () => {
+    const floating = (travel_mm: number, rate_N_mm = 2): Build => {
+      const one = build(STACK);
+      const pistonCompression = { ...one.valves.pistonCompression, float: { travel_mm, rate_N_mm, preload_N: 1 } };
+      return { ...one, valves: { ...one.valves, pistonCompression } };
+    };
+    expect(describeDifference(floating(0.25), floating(0.15), 'cartridge', String)).toBe('M: float 0.25→0.15');
+    expect(describeDifference(floating(0.25), floating(0.25, 3), 'monotube', String)).toBe('C: other settings');
+  });
+
   const anyRow = fc.record({
     outerDiameter_mm: fc.constantFrom(20, 24, 28, 30),
     thickness_mm: fc.constantFrom(0.1, 0.15),

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { LAYOUTS, type Layout, type Project } from '../../../../src/model/project.ts';
+import { validateProject } from '../../../../src/model/validate.ts';
+import { damperFromProject } from '../../../../src/solver/index.ts';
+import { changeLayout, gasByAirGap, gasByVolume, NOTHING_ASIDE } from '../../../../src/ui/app/layout-change.ts';
+import { demos, FORK, REAR, RESERVOIR, readDemo } from '../helpers/demos.ts';
+
+const faultsOf = (project: Project): unknown => {
+  const checked = validateProject(project);
+  return checked.ok ? [] : checked.faults;
+};
+const gasPressure_Pa = (project: Project): number =>
+  damperFromProject(project, project.builds[0].id).gas.absolutePressure_Pa;
+
+describe.each(demos())('another layout for %s', (_, project) => {
+  it.each(LAYOUTS)('%s is whole: a document without a fault, which the solver takes', (layout) => {
+    const changed = changeLayout(project, layout, NOTHING_ASIDE).project;
+    expect(faultsOf(changed)).toEqual([]);
+    expect(changed.damper.layout).toBe(layout);
+    expect(damperFromProject(changed, changed.builds[0].id).base === undefined).toBe(layout === 'monotube');
+  });
+
+  it('comes back as it was, by way of any other', () => {
+    for (const layout of LAYOUTS) {
+      const there = changeLayout(project, layout, NOTHING_ASIDE);
+      const back = changeLayout(there.project, project.damper.layout, there.aside).project;
+      expect(back).toEqual(project);
+    }
+  });
+});
+
+describe('what a change of layout does', () => {
+  it('leaves the document it came from untouched', () => {
+    const fork = readDemo(FORK);
+    const copy = structuredClone(fork);
+    changeLayout(fork, 'monotube', NOTHING_ASIDE);
+    expect(fork).toEqual(copy);
+  });
+
+  it('keeps what else is laid aside over several changes', () => {
+    const fork = readDemo(FORK);
+    const first = changeLayout(fork, 'monotube', NOTHING_ASIDE);
+    const second = changeLayout(first.project, 'twin-tube', first.aside);
+    expect(second.project.damper.legDiameter_mm).toBeUndefined();
+    expect(second.project.builds[1].baseBleed).toEqual(fork.builds[1].baseBleed);
+    const third = changeLayout(second.project, 'cartridge', second.aside);
+    expect(third.project.damper).toEqual(fork.damper);
+    expect(third.project.gas).toEqual(fork.gas);
+    expect(third.project.builds).toEqual(fork.builds);
+  });
+
+  it('starts a base valve as the piston’s, without what stands over its stack', () => {
+    const rear = readDemo(REAR);
+    const { damper, builds } = changeLayout(rear, 'monotube-reservoir', NOTHING_ASIDE).project;
+    expect(damper.valves.baseCompression).toEqual(rear.damper.valves.pistonCompression);
+    expect(builds[0].valves.baseCompression?.shims).toEqual(rear.builds[0].valves.pistonCompression.shims);
+    expect(damper.refillCheck?.ports.count).toBe(rear.damper.valves.pistonCompression.ports.count);
+  });
+
+  it('tells the air of a fork by its volume, the same gas: 38 mm wide and 130 mm high less 30 mL, and a leg of 43 mm', () => {
+    const fork = readDemo(FORK);
+    // By hand: 147.4 mL of air gap, less 30.0 mL, and 348.5 mL that the leg leaves over 240 mm.
+    expect(gasByVolume(fork.gas, fork.damper)).toEqual({
+      gaugePressure_bar: 0,
+      polytropicExponent: 1.2,
+      volume_mL: 466,
+    });
+    const byVolume = { ...fork, gas: gasByVolume(fork.gas, fork.damper) };
+    expect(gasPressure_Pa(byVolume) / gasPressure_Pa(fork)).toBeCloseTo(1, 3);
+    const again = { ...fork, gas: gasByAirGap(byVolume.gas, fork.damper) };
+    expect(again.gas.airGap?.tubeDiameter_mm).toBe(43);
+    expect(gasPressure_Pa(again) / gasPressure_Pa(fork)).toBeCloseTo(1, 3);
+  });
+
+  it('fits a floating piston that is wider than the tube of a monotube', () => {
+    const wide = readDemo(RESERVOIR);
+    const bore = wide.damper.boreDiameter_mm;
+    wide.gas.separator = { kind: 'floating-piston', diameter_mm: bore + 5, friction_N: 10 };
+    const next = changeLayout(wide, 'monotube' satisfies Layout, NOTHING_ASIDE).project;
+    expect(next.gas.separator).toEqual({ kind: 'floating-piston', diameter_mm: bore, friction_N: 10 });
+    expect(faultsOf(next)).toEqual([]);
+  });
+});
