@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { decodeProject } from '../../src/model/codec.ts';
 import {
+  dampingCyclesForBuild,
   type ForceCurve,
   forceCurveForBuild,
   type LiftPoint,
@@ -82,6 +83,26 @@ const forceCurve: BenchCase = {
   },
 };
 
+/** Ten strokes of three chambers, stacks and valve tables included; to reach: well under a second. */
+const cycle: BenchCase = {
+  name: 'cycle',
+  items: 10,
+  prepare() {
+    const decoded = decodeProject(read('src/demo/larkspur-trail-fork.shimwright.json'));
+    if (!decoded.ok) throw new Error('the demo project does not hold');
+    const project = decoded.document;
+    const drive = { kind: 'sine', stroke_m: 0.06, frequency_Hz: 2, middle_m: 0.12, cycles: 10 } as const;
+    return () => dampingCyclesForBuild(project, project.baselineBuild, [drive], { theory: 'large-deflection' });
+  },
+  check(result) {
+    const [run] = result as ReturnType<typeof dampingCyclesForBuild>;
+    if (run.status !== 'finished') throw new Error(`cycle: ${run.reason}`);
+    const { work_J, balanceError_J } = run.energy;
+    if (!(Math.abs(balanceError_J) < 1e-5 * work_J))
+      throw new Error(`cycle: ${balanceError_J} J are not accounted for`);
+  },
+};
+
 const STACKS = 60;
 
 /** Distinct stacks judged on one core; to reach: 150 a second with large deflection, 1,000 with small. */
@@ -107,6 +128,7 @@ const search = (name: string, theory: Theory): BenchCase => ({
 export const BENCH_CASES: readonly BenchCase[] = [
   liftCurve,
   forceCurve,
+  cycle,
   search('searchLarge', 'large-deflection'),
   search('searchSmall', 'small-deflection'),
 ];
