@@ -62,8 +62,6 @@ export function testRuffling(test: WavinessTest): RufflingOutcome {
     const factor = factorShifted(problem, 0);
     if (factor.status === 'singular') return factor;
     if (factor.negativeModes === 0) continue;
-    // The factor at hand also turns the mode to the one that ruffles, where a search for the margin then starts.
-    inverseIteration(problem, modeOf(test, n));
     test.last = { ...test.last, waves: n };
     return { status: 'ruffled', waves: n };
   }
@@ -105,7 +103,10 @@ export function testWaviness(test: WavinessTest): WavinessOutcome {
 
 /** Least margin of n waves; a mode that failed is forgotten. */
 function solveWaves(test: WavinessTest, problem: WaveProblem, n: number, guess: number): number | undefined {
+  const isNew = !test.modes.has(n);
   setWaves(problem, n);
+  // A first mode is turned to the one nearest the onset; from lifts that fit badly the search would creep there.
+  if (isNew && factorShifted(problem, 0).status === 'factored') inverseIteration(problem, modeOf(test, n));
   const mode = leastMode(problem, guess, modeOf(test, n));
   if (mode.status === 'converged') return mode.margin;
   test.modes.delete(n);
