@@ -54,7 +54,8 @@ describe('views', () => {
   it('each chart draws lines of its own', () =>
     onBench(async (page) => {
       const seen = new Set<string>();
-      for (const name of Object.values(text.chart.tabs)) {
+      const { cycle: _apart, ...tabs } = text.chart.tabs;
+      for (const name of Object.values(tabs)) {
         await page.getByRole('button', { name, exact: true }).click();
         await expect.poll(async () => seen.has((await drawnLines(page)).join())).toBe(false);
         seen.add((await drawnLines(page)).join());
