@@ -7,6 +7,7 @@
  */
 import { checkDamper } from '../damper/check-damper.ts';
 import { type OpeningTables, stackPlaces, tableOf, valvesOn } from '../damper/damper-valves.ts';
+import { pistonAreas } from '../damper/piston-areas.ts';
 import type { DamperInput } from '../damper/types.ts';
 import { type AeratedOil, aeratedOil } from '../fluid/bulk-modulus.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
@@ -33,7 +34,7 @@ export interface DampingCycleOptions extends CycleOptions {
   readonly checkLag_s?: number;
 }
 
-/** Flow beyond that of the fastest steady motion for which stacks are solved: oil that springs back adds to it. */
+/** Speed beyond the fastest for which stacks are solved: oil that springs back adds to the flow. */
 const RESERVE = 1.3;
 /** Motion each way for which stacks are solved at least, as a share of the other way and as a speed: oil springs back where the shaft does not. */
 const LEAST_SHARE = 0.1;
@@ -88,13 +89,16 @@ function modelFor(
     lift: liftSolver(options.theory, hooks),
     damper,
     theory: options.theory,
-    speeds_m_s: bothWays(speeds_m_s).map((v) => RESERVE * v),
     sets: [coefficients],
     voids: true,
   };
+  const ways = bothWays(speeds_m_s);
+  const { piston_m2, annulus_m2 } = pistonAreas(damper);
   const tables = Object.fromEntries(
     stackPlaces(damper).map((place) => {
-      const table = tableOf(place, request);
+      // While a void fills, all that the piston presses out may go through it, and not only what the rebound chamber gains.
+      const share = place === 'compression' ? piston_m2 / annulus_m2 : 1;
+      const table = tableOf(place, { ...request, speeds_m_s: ways.map((v) => RESERVE * share * v) });
       onStage();
       return [place, table];
     }),

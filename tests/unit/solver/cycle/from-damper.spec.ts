@@ -125,6 +125,14 @@ describe('dampingCycles', () => {
     expect(() => dampingCycle(rear, drive, THEORY, { shouldStop: () => true })).toThrow(SolveStopped);
   });
 
+  it('knows its valves as far as a void needs that fills: thick rod, hardly any gas, fast', () => {
+    const thick = { ...fork, rodDiameter_m: 1.8 * fork.rodDiameter_m };
+    const starved = { ...thick, gas: { ...fork.gas, absolutePressure_Pa: 1.1e5, volume_m3: 3 * fork.gas.volume_m3 } };
+    const drive = { ...sineFor(fork, 6), stroke_m: 0.8 * fork.travel_m };
+    const { rebound } = chamberExtremes(finished(dampingCycle(starved, drive, THEORY)));
+    expect(rebound.largestVoid_m3).toBeGreaterThan(1e-5);
+  });
+
   it('says why it never began when a valve has no state', () => {
     const run = dampingCycle(rear, sineFor(rear, 1), { ...THEORY, coefficients: { longOrificeFactor: Number.NaN } });
     expect(run).toMatchObject({ status: 'valve', reason: expect.stringMatching(/.{10}/) });
