@@ -126,7 +126,7 @@ describe('dampingCycles', () => {
   });
 
   it('knows its valves as far as a void needs that fills: thick rod, hardly any gas, fast', () => {
-    const thick = { ...fork, rodDiameter_m: 1.8 * fork.rodDiameter_m };
+    const thick = { ...fork, rodDiameter_m: 0.9 * fork.boreDiameter_m };
     const starved = { ...thick, gas: { ...fork.gas, absolutePressure_Pa: 1.1e5, volume_m3: 3 * fork.gas.volume_m3 } };
     const drive = { ...sineFor(fork, 6), stroke_m: 0.8 * fork.travel_m };
     const { rebound } = chamberExtremes(finished(dampingCycle(starved, drive, THEORY)));
