@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
+import { offlineFiles } from './scripts/lib/offline-files.mjs';
 import { SECURITY_HEADERS } from './scripts/lib/security-headers.mjs';
 import { thirdPartyLicences } from './scripts/lib/third-party.mjs';
 
@@ -8,7 +9,7 @@ const { 'Content-Security-Policy': _policy, ...developmentHeaders } = SECURITY_H
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), thirdPartyLicences()],
+  plugins: [preact(), thirdPartyLicences(), offlineFiles()],
   server: { host: '127.0.0.1', headers: developmentHeaders },
   worker: { format: 'es' },
   build: {
@@ -17,5 +18,12 @@ export default defineConfig({
     emptyOutDir: true,
     // The charts library is one large file, loaded when the first chart is drawn.
     chunkSizeWarningLimit: 12_000,
+    rolldownOptions: {
+      input: { index: 'index.html', 'service-worker': 'src/ui/offline/service-worker.ts' },
+      output: {
+        // A service worker has one address for ever, and governs the folder that it lies in.
+        entryFileNames: ({ name }) => (name === 'service-worker' ? '[name].js' : 'assets/[name]-[hash].js'),
+      },
+    },
   },
 });

@@ -8,6 +8,7 @@ import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
 import { Bench } from './bench.tsx';
+import { startOffline } from './offline/updates.ts';
 import { followLinks } from './projects/sharing.ts';
 import { startAccess } from './storage/access.ts';
 import { setBasis, startAutosave } from './storage/autosave.ts';
@@ -33,6 +34,7 @@ async function open(): Promise<void> {
   followLinks();
   render(<Bench />, document.getElementById('app') as HTMLElement);
   await loadParser();
+  startOffline();
 }
 
 void open();

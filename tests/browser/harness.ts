@@ -12,6 +12,10 @@ export interface PageOptions extends BrowserContextOptions {
 /** The address of the bench, ending in a slash. */
 export const benchAddress = (): string => inject('benchAddress');
 
+/** The service worker would fetch every file for every test: only the tests of it let it in. */
+const NO_WORKER = 'block';
+const WORKER_KEPT_OUT = 'Service Worker registration blocked by Playwright';
+
 /**
  * Opens the bench in a fresh browser context (no storage of an earlier test) and closes it afterwards.
  * Fails on a console error or warning, an uncaught error, a failed or refused request, or a request to another address.
@@ -20,7 +24,7 @@ export async function withPage<T>(test: (page: Page) => Promise<T>, options: Pag
   const { path = '', expected = [], ...contextOptions } = options;
   const browser = await chromium.connect(inject('browserAddress'));
   try {
-    const context = await browser.newContext(contextOptions);
+    const context = await browser.newContext({ serviceWorkers: NO_WORKER, ...contextOptions });
     const page = await context.newPage();
     const problems = watch(page);
     await page.goto(benchAddress() + path);
@@ -50,6 +54,7 @@ function watch(page: Page): string[] {
   return problems;
 }
 
-const isTrouble = (message: ConsoleMessage): boolean => ['error', 'warning'].includes(message.type());
+const isTrouble = (message: ConsoleMessage): boolean =>
+  ['error', 'warning'].includes(message.type()) && message.text() !== WORKER_KEPT_OUT;
 
 const isElsewhere = (url: string): boolean => /^(https?|wss?):/.test(url) && !url.startsWith(benchAddress());

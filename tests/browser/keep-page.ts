@@ -13,17 +13,21 @@ export const onQuietPage = (test: (page: Page) => Promise<void>): Promise<void> 
     expected: [/status of 404/, /favicon\.ico/],
   });
 
-export const openBench = async (page: Page, fragment = ''): Promise<void> => {
-  await page.goto(benchAddress() + fragment);
+export const openBench = async (page: Page, fragment = '', address = benchAddress()): Promise<void> => {
+  await page.goto(address + fragment);
   await page.locator('svg[data-state=bent]').waitFor();
 };
 
 /** Another tab of the same browser, with the bench open. */
-export async function secondTab(page: Page, prepare?: (page: Page) => Promise<void>): Promise<Page> {
+export async function secondTab(
+  page: Page,
+  prepare?: (page: Page) => Promise<void>,
+  address = benchAddress(),
+): Promise<Page> {
   const tab = await page.context().newPage();
   tab.setDefaultTimeout(15_000);
   await prepare?.(tab);
-  await openBench(tab);
+  await openBench(tab, '', address);
   return tab;
 }
 

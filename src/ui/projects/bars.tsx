@@ -1,6 +1,7 @@
 /** Bars under the top bar: what concerns the open project as a whole and stays until something is done about it. */
 import type { JSX } from 'preact';
 import { saveCopy } from '../app/files.ts';
+import { putUpdateOff, takeUpdate, update } from '../offline/updates.ts';
 import { access, isTakingOver, takeOver } from '../storage/access.ts';
 import { retrySaving } from '../storage/autosave.ts';
 import { type Trouble, trouble } from '../storage/connection.ts';
@@ -35,6 +36,17 @@ function AccessBar(): JSX.Element | null {
   );
 }
 
+function UpdateBar(): JSX.Element | null {
+  if (!update.value) return null;
+  const { now, later } = keeping.update;
+  return (
+    <Bar kind="update" message={keeping.update[update.value]}>
+      <Act label={now} onClick={() => void takeUpdate()} />
+      <Act label={later} onClick={putUpdateOff} />
+    </Bar>
+  );
+}
+
 export function Bars(): JSX.Element {
   return (
     <section class="keeping-bars" aria-label={keeping.bars}>
@@ -42,6 +54,7 @@ export function Bars(): JSX.Element {
       <AccessBar />
       <ArrivedBar />
       <OfferBar />
+      <UpdateBar />
     </section>
   );
 }

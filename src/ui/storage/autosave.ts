@@ -59,6 +59,12 @@ export function flush(id: string): Promise<void> {
 
 const flushAll = (): void => [...unsaved.keys()].forEach((id) => void flush(id));
 
+/** @returns once everything is kept, or could not be */
+export function flushEverything(): Promise<void> {
+  flushAll();
+  return writing;
+}
+
 async function write(id: string): Promise<void> {
   const next = unsaved.get(id);
   if (!next || waiting.has(id)) return;

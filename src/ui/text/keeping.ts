@@ -41,6 +41,13 @@ export const keeping = {
     reload: 'Reload',
   },
 
+  update: {
+    waiting: 'A new version of Shimwright is ready. Your work is kept first; then this page opens anew.',
+    taken: 'Another tab has changed to a new version of Shimwright. This one still shows the version before.',
+    now: 'Change to it now',
+    later: 'Later',
+  },
+
   bars: 'About this project',
 
   link: {

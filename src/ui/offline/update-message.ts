@@ -1,0 +1,2 @@
+/** What a page says to the service worker that waits. */
+export type UpdateMessage = 'take-the-new-version';
