@@ -8,17 +8,20 @@ export function gasFaults(gas: Place, damper: Place): InputFault[] {
     ...sizeFaults(gas),
     ...volumeFaults(child(gas, 'volume_mL'), damper),
     ...airGapFaults(child(gas, 'airGap'), damper),
+    ...oilFillFaults(child(gas, 'oilFill'), damper),
     ...separatorFaults(child(gas, 'separator'), damper),
   ];
 }
 
-/** The gas is known by its volume or by the air gap over the oil: one of the two, never both. */
+const SIZES = ['volume_mL', 'airGap', 'oilFill'];
+
+/** The gas is known by its volume, by the air gap over the oil or by the oil poured in: one of them, never more. */
 function sizeFaults(gas: Place): InputFault[] {
   if (typeof gas.value !== 'object' || gas.value === null) return [];
-  const given = ['volume_mL', 'airGap'].filter((key) => child(gas, key).value !== undefined);
+  const given = SIZES.filter((key) => child(gas, key).value !== undefined);
   if (given.length === 1) return [];
-  const wanted = 'either volume_mL or airGap';
-  return [{ code: 'gas.size', path: gas.path, got: given.length === 0 ? 'neither' : 'both', wanted }];
+  const got = given.length === 0 ? 'none' : given.join(' and ');
+  return [{ code: 'gas.size', path: gas.path, got, wanted: `one of ${SIZES.join(', ')}` }];
 }
 
 /** What the stroke takes must not be all that the gas has: fully compressed nothing would be left to hold the pressure. */
@@ -40,14 +43,17 @@ function volumeFaults(volume: Place, damper: Place): InputFault[] {
 const displaced_mL = (diameter_mm: number, length_mm: number): number =>
   ((Math.PI / 4) * diameter_mm * diameter_mm * length_mm) / 1000;
 
-/** Something is left of the air after what comes in on top of it. The level is that of a fork leg. */
+/** An oil level and the oil of a leg are those of a fork. */
+function legFaults(measured: Place, what: string, damper: Place): InputFault[] {
+  if (measured.value === undefined || child(damper, 'layout').value === 'cartridge') return [];
+  const wanted = `nothing: ${what} is measured in a fork leg, which a cartridge has`;
+  return [{ code: 'gas.air-gap.not-cartridge', path: measured.path, got: what, wanted }];
+}
+
+/** Something is left of the air after what comes in on top of it. */
 function airGapFaults(gap: Place, damper: Place): InputFault[] {
-  if (gap.value === undefined) return [];
-  const layout = child(damper, 'layout').value;
-  if (layout !== 'cartridge') {
-    const wanted = 'nothing: an oil level is measured in a fork leg, which a cartridge has';
-    return [{ code: 'gas.air-gap.not-cartridge', path: gap.path, got: 'an air gap', wanted }];
-  }
+  const wrongLayout = legFaults(gap, 'an air gap', damper);
+  if (wrongLayout.length > 0) return wrongLayout;
   const [level_mm, tube_mm] = ['level_mm', 'tubeDiameter_mm'].map((key) => numberAt(child(gap, key)));
   if (level_mm === undefined || tube_mm === undefined) return [];
   const air = displaced_mL(tube_mm, level_mm);
@@ -57,6 +63,21 @@ function airGapFaults(gap: Place, damper: Place): InputFault[] {
     limit: Number(air.toFixed(1)),
     unit: 'mL',
     holds: (inserted) => lessThan(inserted, air),
+  });
+}
+
+/** The oil and what comes in afterwards leave some of the leg to the air. */
+function oilFillFaults(fill: Place, damper: Place): InputFault[] {
+  const wrongLayout = legFaults(fill, 'a fill of oil', damper);
+  if (wrongLayout.length > 0) return wrongLayout;
+  const [leg_mL, inserted_mL] = ['legVolume_mL', 'insertedVolume_mL'].map((key) => numberAt(child(fill, key)));
+  if (leg_mL === undefined || inserted_mL === undefined) return [];
+  return relationFault(child(fill, 'oilVolume_mL'), {
+    code: 'gas.air-gap.full',
+    wanted: 'less than the leg holds beside what comes in,',
+    limit: Number((leg_mL - inserted_mL).toFixed(1)),
+    unit: 'mL',
+    holds: (oil) => lessThan(oil, leg_mL - inserted_mL),
   });
 }
 

@@ -11,6 +11,12 @@ const airGapSchema = record({
   insertedVolume_mL: numberIn({ from: 0, upTo: MAX_VOLUME_ML }),
 });
 
+const oilFillSchema = record({
+  oilVolume_mL: numberIn({ above: 0, upTo: MAX_VOLUME_ML }),
+  legVolume_mL: numberIn({ above: 0, upTo: MAX_VOLUME_ML }),
+  insertedVolume_mL: numberIn({ from: 0, upTo: MAX_VOLUME_ML }),
+});
+
 const separatorSchema = z.discriminatedUnion(
   'kind',
   [
@@ -24,11 +30,12 @@ const separatorSchema = z.discriminatedUnion(
   { error: 'an object of kind "floating-piston" or "bladder"' },
 );
 
-/** Volume and air gap exclude each other: gas-relations.ts. */
+/** Volume, air gap and oil poured in exclude one another: gas-relations.ts. */
 export const gasSchema = record({
   gaugePressure_bar: numberIn({ from: 0, upTo: 300 }),
   volume_mL: numberIn({ above: 0, upTo: MAX_VOLUME_ML }).optional(),
   airGap: airGapSchema.optional(),
+  oilFill: oilFillSchema.optional(),
   polytropicExponent: numberIn({ from: 1, upTo: 2 }),
   separator: separatorSchema.optional(),
 });

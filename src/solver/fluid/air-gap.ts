@@ -2,12 +2,14 @@
  * Air over the oil of a fork leg. The level is measured fully compressed with the spring out, from the top of the tube down to
  * the oil; what goes in afterwards takes its volume from the air, and stretching the leg to full extension gives the air what leaves the oil:
  *   V_compressed = pi/4 D^2 h - V_in,   V = V_compressed + A S
+ * Without a level, by the oil poured in: V_compressed = V_leg - V_oil - V_in.
  * Source: geometry. Left out: air that dissolves in the oil, the oil that a wetted spring keeps.
  *
  * symbol        unit  meaning
  * D             m     bore of the tube in which the level is measured
  * h             m     oil level, from the top of the tube
  * V_in          m3    solid volume that comes in after measuring: spring, spacers
+ * V_leg, V_oil  m3    what the leg holds fully compressed up to the top of its tube, oil poured in
  * A             m2    volume that leaves the air per metre of stroke: the leg at its seal
  * S             m     travel
  * V             m3    volume of the air at full extension
@@ -37,6 +39,25 @@ export function airGapVolume({ level_m, ...tube }: AirGap, area_m2: number, trav
   if (compressed_m3 > 0) return compressed_m3 + area_m2 * travel_m;
   const wanted = `less than the air over the oil, ${boreArea(tube) * level_m}`;
   throw fault('full', 'insertedVolume_m3', tube.insertedVolume_m3, wanted, 'm3');
+}
+
+export interface OilFill {
+  readonly oilVolume_m3: number;
+  readonly legVolume_m3: number;
+  /** Solid volume that comes in afterwards [m3]. */
+  readonly insertedVolume_m3: number;
+}
+
+/**
+ * Volume of the air at full extension over the oil poured into a leg [m3].
+ * @throws InputError `gas.air-gap.full` when oil and what comes in leave nothing of the leg to the air.
+ */
+export function airOverFill({ legVolume_m3, ...fill }: OilFill, area_m2: number, travel_m: number): number {
+  const compressed_m3 = legVolume_m3 - fill.oilVolume_m3 - fill.insertedVolume_m3;
+  if (compressed_m3 > 0) return compressed_m3 + area_m2 * travel_m;
+  const path = 'gas.oilFill.oilVolume_m3';
+  const wanted = `less than the leg holds beside what comes in, ${legVolume_m3 - fill.insertedVolume_m3}`;
+  throw new InputError({ code: 'gas.air-gap.full', path, got: String(fill.oilVolume_m3), wanted, unit: 'm3' });
 }
 
 /**

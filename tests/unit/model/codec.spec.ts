@@ -204,7 +204,7 @@ describe('what is refused', () => {
 
   it('does not take sizes from a prototype', () => {
     const text = fixtureText(PROJECT_FIXTURE).replace('"volume_mL": 90', '"__proto__": { "volume_mL": 90 }');
-    expect(firstFault(decodeProject(text))).toMatchObject({ code: 'gas.size', path: 'gas', got: 'neither' });
+    expect(firstFault(decodeProject(text))).toMatchObject({ code: 'gas.size', path: 'gas', got: 'none' });
   });
 });
 

@@ -61,6 +61,8 @@ describe('a damper with a base valve', () => {
   });
 });
 
+const FILL = { oilVolume_mL: 380, legVolume_mL: 600, insertedVolume_mL: 40 };
+
 describe('the parts of a damper', () => {
   it.each<[string, unknown, string]>([
     ['damper.refillCheck.seat.outerDiameter_mm', 14, 'damper.refill-check.seat-order'],
@@ -142,9 +144,10 @@ describe('the parts of a damper', () => {
 });
 
 describe('the gas', () => {
-  it('is known by one of volume and air gap', () => {
+  it('is known by one of volume, air gap and fill', () => {
     expect(faultsWith('gas.volume_mL', 500)).toEqual([{ code: 'gas.size', path: 'gas' }]);
     expect(faultsWith('gas.airGap', undefined)).toEqual([{ code: 'gas.size', path: 'gas' }]);
+    expect(faultsWith('gas.oilFill', FILL)).toEqual([{ code: 'gas.size', path: 'gas' }]);
   });
 
   it('has air left over the oil when spring and spacers are in', () => {
@@ -152,6 +155,24 @@ describe('the gas', () => {
     expect(faultsWith('gas.airGap.insertedVolume_mL', 171)).toEqual([]);
     expect(faultsWith('gas.airGap.insertedVolume_mL', 172)).toEqual([
       { code: 'gas.air-gap.full', path: 'gas.airGap.insertedVolume_mL' },
+    ]);
+  });
+
+  it('has air left in the leg over the oil poured in and what comes after', () => {
+    // Worked by hand: of 600 mL, 40 mL come in afterwards; 560 mL of oil would fill it.
+    const filled = (oilVolume_mL: number) => {
+      const { airGap: _, ...gas } = soundCartridge().gas;
+      return { ...soundCartridge(), gas: { ...gas, oilFill: { ...FILL, oilVolume_mL } } };
+    };
+    expect(faultsOf(filled(559))).toEqual([]);
+    expect(faultsOf(filled(560))).toEqual([{ code: 'gas.air-gap.full', path: 'gas.oilFill.oilVolume_mL' }]);
+    expect(decodeProject(JSON.stringify(filled(380)))).toEqual({ ok: true, document: filled(380) });
+  });
+
+  it('is a fill of oil only in a fork leg', () => {
+    const gas = { gaugePressure_bar: 0, oilFill: FILL, polytropicExponent: 1.3 };
+    expect(faultsOf({ ...soundWithBase('twin-tube'), gas })).toEqual([
+      { code: 'gas.air-gap.not-cartridge', path: 'gas.oilFill' },
     ]);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AirGap, airGapLevel, airGapVolume } from '../../../../src/solver/fluid/air-gap.ts';
+import { type AirGap, airGapLevel, airGapVolume, airOverFill } from '../../../../src/solver/fluid/air-gap.ts';
 import { gasAtStroke, gasForce } from '../../../../src/solver/fluid/gas.ts';
 import { STANDARD_ATMOSPHERE_PA } from '../../../../src/units/si.ts';
 
@@ -40,6 +40,27 @@ describe('airGapVolume', () => {
     ['gas.air-gap.full', { insertedVolume_m3: 126e-6 }],
   ])('refuses with %s', (code, wrong) => {
     expect(() => airGapVolume({ ...GAP, ...wrong }, LEG_M2, TRAVEL)).toThrow(withCode(code));
+  });
+});
+
+describe('airOverFill', () => {
+  const FILL = { oilVolume_m3: 380e-6, legVolume_m3: 600e-6, insertedVolume_m3: 40e-6 };
+
+  it('is what the leg holds, less oil and what comes in, and what the leg gives back over the travel', () => {
+    // Own arithmetic: 600 - 380 - 40 = 180 mL and pi/4 37^2 300 = 322 563 mm3: 502.563 mL.
+    expect(airOverFill(FILL, LEG_M2, TRAVEL) / 502.5631e-6).toBeCloseTo(1, 6);
+  });
+
+  it('is the volume over the level that the same oil stands at', () => {
+    // 220 mL of air before spring and spacers come in, in a tube of 40 mm: 175.070 mm down to the oil.
+    const level_m = 220e-6 / ((Math.PI / 4) * 0.04 ** 2);
+    expect(level_m).toBeCloseTo(0.17507, 5);
+    const byLevel = airGapVolume({ level_m, tubeDiameter_m: 0.04, insertedVolume_m3: 40e-6 }, LEG_M2, TRAVEL);
+    expect(airOverFill(FILL, LEG_M2, TRAVEL)).toBeCloseTo(byLevel, 12);
+  });
+
+  it('refuses oil that leaves no air', () => {
+    expect(() => airOverFill({ ...FILL, oilVolume_m3: 560e-6 }, LEG_M2, TRAVEL)).toThrow(withCode('gas.air-gap.full'));
   });
 });
 
