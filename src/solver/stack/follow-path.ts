@@ -22,16 +22,18 @@ export interface LoadState {
 
 /**
  * Goes from one load to another, in halved steps where a whole one does not converge; on failure the state goes back.
- * @param guess unknowns at the end, one array a plate, tried first; what does not converge from there starts at `from`
+ * @param start the state at `from`, where it is known already
+ * @param guess puts the plates near the end of the path, which is tried first; what does not converge from there starts
+ *   at `from`
  */
 export function followPath(
   system: StackSystem,
   from: LoadState,
   to: LoadState,
-  guess?: readonly Float64Array[],
+  start: SavedState = saveState(system, from.p),
+  guess?: () => void,
 ): Equilibrium {
-  const start = saveState(system, from.p);
-  if (guess) for (const [k, plate] of system.plates.entries()) plate.x.set(guess[k]);
+  guess?.();
   let at = from;
   let share = 1;
   let iterations = 0;

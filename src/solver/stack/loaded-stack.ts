@@ -60,8 +60,8 @@ export function createLoadedStack(stack: StackInput, options: SolveLiftOptions):
     restoreState(system, below);
     const rise = below.hubRise_m;
     // Under small deflection the first step is exact wherever it starts.
-    const guess = options.theory === 'large-deflection' ? guessState(system.merged, solved, i, p) : undefined;
-    const path = followPath(system, { p: below.p, ramp: 1, rise }, { p, ramp: 1, rise }, guess);
+    const guess = options.theory === 'large-deflection' ? () => guessState(system, solved, i, p) : undefined;
+    const path = followPath(system, { p: below.p, ramp: 1, rise }, { p, ramp: 1, rise }, below, guess);
     const end = stack.float && path.status === 'converged' ? settleHub(system, p, stack.float) : path;
     if (end.status === 'converged') remember(solved, saveState(system, p));
     return end;

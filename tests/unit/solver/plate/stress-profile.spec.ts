@@ -76,6 +76,15 @@ describe.each(THEORIES)('edges of a clamped shim, %s', (theory) => {
   });
 });
 
+describe('stress in a pack of equal rims', () => {
+  it('goes with the thickness of each shim, since all bend to one curvature', () => {
+    const stack = { ...alone(12, 5), shims: [shim(12, 0.1), shim(12, 0.1), shim(12, 0.2)] };
+    const [first, second, third] = stressOf(stack, 1000, 'small-deflection');
+    expect(second.piston).toEqual(first.piston);
+    near(third.peak.stress_Pa, 2 * first.peak.stress_Pa, 1e-12);
+  });
+});
+
 describe('stress between the edges', () => {
   it('follows the closed form of Roark case 2l along the radius', () => {
     const stack: StackInput = { ...alone(12, 6), pressureZone: { innerRadius_m: 7 * MM, outerRadius_m: 10 * MM } };
