@@ -4,7 +4,6 @@ export { InputError, type InputFault } from '../units/fault.ts';
 export { CHECK_LAG } from './cycle/check-lag.ts';
 export { peakSpeed, type SineDrive, type TraceDrive } from './cycle/drive.ts';
 export { type DampingCycleOptions, dampingCycle, dampingCycles } from './cycle/from-damper.ts';
-export { type PvpPoint, pvpSweep } from './cycle/pvp-sweep.ts';
 export {
   type ChamberExtremes,
   chamberExtremes,
