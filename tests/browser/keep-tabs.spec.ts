@@ -81,6 +81,34 @@ describe('two tabs on one project', () => {
       expect(countIn(await newestText(page))).toBe(8);
     }));
 
+  it('what the second edits before it knows becomes a project of its own', () =>
+    onBench(async (page) => {
+      await setCount(page, '2');
+      await kept(page);
+      const before = await diameters(page);
+      const second = await secondTab(page, async (tab) => {
+        // Adds a shim as soon as the button is there, and gives the page longer to find out who writes.
+        await tab.addInitScript((label) => {
+          const wait = setTimeout;
+          Object.assign(globalThis, { setTimeout: (run: () => void, ms: number) => wait(run, ms === 400 ? 3000 : ms) });
+          const look = setInterval(() => {
+            const button = [...document.querySelectorAll('button')].find((each) => each.textContent?.includes(label));
+            if (button) clearInterval(look);
+            button?.click();
+          }, 5);
+        }, text.stack.add);
+      });
+      await second.locator('.notice.problem').waitFor();
+      await kept(second);
+      const [name] = (await names(page)).sort((a, b) => a.length - b.length);
+      expect(await names(page)).toEqual([name, keeping.forkName(name)].sort());
+      expect(await diameters(second)).toHaveLength(before.length + 1);
+      expect(await diameters(page)).toEqual(before);
+      await setCount(page, '3');
+      await kept(page);
+      expect(await names(page)).toHaveLength(2);
+    }));
+
   it('a tab that cannot save keeps the project; nothing is handed over', () =>
     onBench(async (page) => {
       await setCount(page, '2');

@@ -72,6 +72,29 @@ describe('storage that does not work', () => {
       expect(countIn(await newestText(page))).toBe(5);
     }));
 
+  it('that works again is told by trying again, before anything was edited', () =>
+    onBench(async (page) => {
+      await page.addInitScript(() => {
+        const open = IDBFactory.prototype.open;
+        IDBFactory.prototype.open = function (this: IDBFactory, ...args: [string, number?]) {
+          if ('works' in document.documentElement.dataset) return open.apply(this, args);
+          throw new DOMException('The user denied permission to access the database.', 'SecurityError');
+        };
+      });
+      await page.reload();
+      await settled(page);
+      await button(page, keeping.trouble.retry).click();
+      await bar(page).waitFor();
+      await page.evaluate(() => {
+        document.documentElement.dataset.works = '';
+      });
+      await button(page, keeping.trouble.retry).click();
+      await bar(page).waitFor({ state: 'detached' });
+      await setCount(page, '4');
+      await kept(page);
+      expect(countIn(await newestText(page))).toBe(4);
+    }));
+
   it('fails in the middle of a save: the whole save is given up, and told', () =>
     onBench(async (page) => {
       await setCount(page, '2');

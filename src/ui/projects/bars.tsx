@@ -18,7 +18,7 @@ function TroubleBar(): JSX.Element | null {
     <Bar kind="trouble" tone="problem" message={keeping.trouble[why]}>
       <Act label={keeping.trouble.download} onClick={saveCopy} />
       {canRetry(why) ? (
-        <Act label={keeping.trouble.retry} onClick={retrySaving} />
+        <Act label={keeping.trouble.retry} onClick={() => void retrySaving()} />
       ) : (
         <Act label={keeping.trouble.reload} onClick={() => location.reload()} />
       )}

@@ -7,7 +7,7 @@ import { effect, signal, untracked } from '@preact/signals';
 import { tell } from '../app/notices.ts';
 import { openId, readOnly } from '../app/store.ts';
 import { keeping } from '../text/keeping.ts';
-import { catchUp, flush, isUnsaved, setWaiting } from './autosave.ts';
+import { catchUp, flush, isUnsaved, keepApart, setWaiting } from './autosave.ts';
 import { withDb } from './connection.ts';
 import { type Hold, hasLocks, hold } from './hold.ts';
 import { remember } from './remembered.ts';
@@ -49,7 +49,10 @@ async function arrive(id: string): Promise<void> {
   if (before) void depart(before);
   if (!hasLocks()) return settle(here);
   const patience = setTimeout(() => {
-    if (session === here && !here.held) setAccess('reading');
+    if (session !== here || here.held) return;
+    setAccess('reading');
+    // Edits made before this was known go on as a project of their own.
+    if (isUnsaved(id)) keepApart(id);
   }, PATIENCE_MS);
   await waitFor(here);
   clearTimeout(patience);

@@ -24,6 +24,8 @@ interface Basis {
   readonly head: number;
   readonly document?: Project;
 }
+/** The revision of no state: work that goes on from it fits nowhere. */
+const NEVER = -1;
 interface Unsaved {
   readonly document: Project;
   readonly note: string;
@@ -113,6 +115,13 @@ async function fork(db: KeepingDb, id: string, next: Unsaved): Promise<void> {
   forgetLeft(id);
 }
 
+/** Edits that must not go into the project they were made in, because another tab has it. */
+export function keepApart(id: string): void {
+  bases.set(id, { revision: NEVER, head: NEVER });
+  waiting.delete(id);
+  void flush(id);
+}
+
 /** Notes what is to be written; what was opened is not written again until it changes. */
 function follow({ id, project }: Opened): void {
   if (bases.get(id)?.document === project) {
@@ -154,9 +163,13 @@ function onLeaving(): void {
   flushAll();
 }
 
-export function retrySaving(): void {
+export async function retrySaving(): Promise<void> {
+  const db = await connect();
   follow(opened.peek());
-  flushAll();
+  if (unsaved.size > 0) return flushEverything();
+  if (!db) return;
+  trouble.value = undefined;
+  savingState.value = 'saved';
 }
 
 export function startAutosave(): void {
