@@ -2,17 +2,8 @@
  * Another layout for the damper, with all that the new layout needs and none of what it does not have. What is taken out is
  * laid aside, so that it comes back with the next layout that has it. Pure: the document in, the document out.
  */
-import type {
-  AirGap,
-  Build,
-  Damper,
-  Gas,
-  Layout,
-  Project,
-  RefillCheck,
-  ValveBody,
-  Valving,
-} from '../../model/project.ts';
+import type { Build, Damper, Gas, Layout, Project, RefillCheck, ValveBody, Valving } from '../../model/project.ts';
+import { type GasShape, gasBy, measureOf } from './gas-measures.ts';
 import { hasBase } from './places.ts';
 
 /** What is at the base of one build. */
@@ -26,36 +17,13 @@ export interface LaidAside {
   readonly body?: ValveBody;
   readonly refillCheck?: RefillCheck;
   readonly legDiameter_mm?: number;
-  readonly airGap?: AirGap;
+  /** How the air of a fork leg was known. */
+  readonly air?: GasShape;
   /** By build id. */
   readonly builds: Readonly<Record<string, BuildBase>>;
 }
 
 export const NOTHING_ASIDE: LaidAside = { builds: {} };
-
-const millilitres = (diameter_mm: number, length_mm: number): number =>
-  ((Math.PI / 4) * diameter_mm * diameter_mm * length_mm) / 1000;
-
-/** What enters the gas over the whole travel [mL]. */
-const displaced_mL = ({ layout, legDiameter_mm, rodDiameter_mm, travel_mm }: Damper): number =>
-  millilitres((layout === 'cartridge' ? legDiameter_mm : undefined) ?? rodDiameter_mm, travel_mm);
-
-const tenths = (value: number): number => Number(value.toFixed(1));
-
-/** The same gas by its volume at full extension. */
-export function gasByVolume({ airGap, ...gas }: Gas, damper: Damper): Gas {
-  if (!airGap) return gas;
-  const compressed_mL = millilitres(airGap.tubeDiameter_mm, airGap.level_mm) - airGap.insertedVolume_mL;
-  return { ...gas, volume_mL: tenths(compressed_mL + displaced_mL(damper)) };
-}
-
-/** The same gas by its oil level, in a tube as wide as the leg. */
-export function gasByAirGap({ volume_mL, ...gas }: Gas, damper: Damper): Gas {
-  if (volume_mL === undefined) return gas;
-  const tubeDiameter_mm = damper.legDiameter_mm ?? damper.boreDiameter_mm;
-  const level_mm = (volume_mL - displaced_mL(damper)) / millilitres(tubeDiameter_mm, 1);
-  return { ...gas, airGap: { level_mm: tenths(level_mm), tubeDiameter_mm, insertedVolume_mL: 0 } };
-}
 
 /** A light plate over as many holes as the piston has, on a land of the same size (own starting values). */
 export function startingRefillCheck({ ports, seat }: ValveBody): RefillCheck {
@@ -95,7 +63,7 @@ function layAside({ damper, gas, builds }: Project, before: LaidAside): LaidAsid
     body: damper.valves.baseCompression ?? before.body,
     refillCheck: damper.refillCheck ?? before.refillCheck,
     legDiameter_mm: damper.legDiameter_mm ?? before.legDiameter_mm,
-    airGap: gas.airGap ?? before.airGap,
+    air: measureOf(gas) === 'volume' ? before.air : shapeOf(gas),
     builds: hasBase(damper.layout)
       ? { ...before.builds, ...Object.fromEntries(builds.map((build) => [build.id, baseOf(build)])) }
       : before.builds,
@@ -125,11 +93,13 @@ function fitSeparator(gas: Gas, { layout, boreDiameter_mm }: Damper): Gas {
   return { ...gas, separator: { ...separator, diameter_mm: Math.min(separator.diameter_mm, boreDiameter_mm) } };
 }
 
-function gasWith(gas: Gas, before: Damper, after: Damper, aside: LaidAside): Gas {
-  if (after.layout !== 'cartridge') return fitSeparator(gasByVolume(gas, before), after);
-  if (!aside.airGap || gas.airGap) return gas;
+const shapeOf = ({ airGap, oilFill }: Gas): GasShape => ({ ...(airGap && { airGap }), ...(oilFill && { oilFill }) });
+
+function gasWith(gas: Gas, before: Damper, after: Damper, { air }: LaidAside): Gas {
+  if (after.layout !== 'cartridge') return fitSeparator(gasBy('volume', gas, before), after);
+  if (!air || measureOf(gas) !== 'volume') return gas;
   const { volume_mL: _v, ...rest } = gas;
-  return { ...rest, airGap: aside.airGap };
+  return { ...rest, ...air };
 }
 
 export function changeLayout(

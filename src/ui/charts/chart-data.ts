@@ -116,3 +116,10 @@ export const heldFrom = (
   direction: Direction,
   chamber: 'compression' | 'rebound',
 ): number | undefined => firstSpeed(curve, direction, (point) => (point.voids_m3_s?.[chamber] ?? 0) > 0);
+
+/** The lowest speed of a direction from which a path of the piston or of the base valve cavitates. */
+export const cavitatesFrom = (curve: ForceCurve, direction: Direction, valve: ValveName): number | undefined =>
+  firstSpeed(curve, direction, ({ cavitating, base }) => {
+    const paths = valve === 'piston' ? cavitating : base?.cavitating;
+    return paths !== undefined && paths.length > 0;
+  });

@@ -1,5 +1,6 @@
 /** The rows of the readout: the name of each, how it reads a point, and when it has something to say. */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { bandsRunning } from '../app/band-solve.ts';
 import { bands, gasForce } from '../app/preferences.ts';
 import { showBare, showPercent, unitOfShown } from '../app/quantities.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
@@ -39,7 +40,7 @@ const bandOf = ({ point }: SolvedReading): Extract<ForceBand, { status: 'converg
 
 function bandCell(reading: SolvedReading): string {
   const band = bandOf(reading);
-  if (!band) return r.none;
+  if (!band) return bandsRunning.value ? r.bandWaits : r.none;
   const taken_N = withoutGas() ? reading.point.gasForce_N : 0;
   return r.bandSpan(showBare('force', band.low_N - taken_N), showBare('force', band.high_N - taken_N));
 }

@@ -10,7 +10,7 @@ import type { ForceCurve } from '../app/solved.ts';
 import { project, visibleBuilds } from '../app/store.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
-import { airReleaseFrom, failedOf, wavesFrom } from './chart-data.ts';
+import { airReleaseFrom, cavitatesFrom, failedOf, wavesFrom } from './chart-data.ts';
 
 const WAYS = [
   { direction: 1, name: text.chart.compression },
@@ -35,6 +35,19 @@ function airLines(build: Build, curve: ForceCurve): string[] {
     const from = airReleaseFrom(curve, direction);
     return from === undefined ? [] : [text.chart.airRelease(build.name, show('speed', from), name)];
   });
+}
+
+const VALVES = ['piston', 'base'] as const;
+
+/** Where less oil passes than is counted, so that the force is higher. */
+function cavitationLines(build: Build, curve: ForceCurve): string[] {
+  return WAYS.flatMap(({ direction, name }) =>
+    VALVES.flatMap((valve) => {
+      const from = cavitatesFrom(curve, direction, valve);
+      const where = text.chart.valve[valve].toLowerCase();
+      return from === undefined ? [] : [text.chart.cavitates(build.name, where, show('speed', from), name)];
+    }),
+  );
 }
 
 /** One line for all builds: where each leaves the range in which the theory is proven. */
@@ -70,6 +83,7 @@ export function Warnings(): JSX.Element | null {
     ...solved.flatMap(({ build, curve }) => [
       ...failureLines(build, curve),
       ...airLines(build, curve),
+      ...cavitationLines(build, curve),
       ...bandLines(build, curve),
     ]),
     ...(bandsFailure.value === undefined ? [] : [text.chart.bandsFailed(bandsFailure.value)]),

@@ -13,7 +13,14 @@ import { IconButton } from './icons.tsx';
 const turned = (id: Adjuster['id'], clicks: number) =>
   withBuild(selectedBuild.value.id, (build) => withClicks(build, id, clicks));
 
-function ClicksBox({ adjuster, name }: { adjuster: Adjuster; name: string }): JSX.Element {
+interface AdjusterProps {
+  readonly adjuster: Adjuster;
+  readonly name: string;
+  readonly turn: (clicks: number) => void;
+}
+
+/** Arrow keys turn it by a click. */
+function ClicksBox({ adjuster, name, turn }: AdjusterProps): JSX.Element {
   const { id, clicks, clickCount } = adjuster;
   const attempt = (typed: string, session: string): EditFault | undefined => {
     try {
@@ -26,13 +33,21 @@ function ClicksBox({ adjuster, name }: { adjuster: Adjuster; name: string }): JS
       throw error;
     }
   };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const step = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+    if (step === 0) return;
+    event.preventDefault();
+    if (clicks + step >= 0 && clicks + step <= clickCount) turn(clicks + step);
+  };
   return (
     <BoxField
       bare
       label={text.adjusters.clicks(name)}
+      title={text.adjusters.keys}
       unit={text.adjusters.of(clickCount)}
       written={String(clicks)}
       attempt={attempt}
+      onKeyDown={onKeyDown}
     />
   );
 }
@@ -52,7 +67,7 @@ function AdjusterRow({ adjuster }: { adjuster: Adjuster }): JSX.Element {
         disabled={clicks <= 0}
         onClick={() => step(clicks - 1)}
       />
-      <ClicksBox adjuster={adjuster} name={name} />
+      <ClicksBox adjuster={adjuster} name={name} turn={step} />
       <IconButton
         icon="plus"
         label={text.adjusters.opener(name)}

@@ -5,6 +5,8 @@ import { lifeBetween } from './life-at.ts';
 
 const between = (a: number, b: number, share: number): number => a + (b - a) * share;
 
+type Cavitates = Pick<ForcePoint, 'cavitating'>;
+
 /** What one end does not have is nothing there. */
 function optionalBetween<Key extends string>(
   a: Readonly<Partial<Record<Key, number>>>,
@@ -33,8 +35,15 @@ function baseBetween(a: BasePoint, b: BasePoint, share: number): BasePoint {
     shimPressure_Pa: between(a.shimPressure_Pa, b.shimPressure_Pa, share),
     seatOpening_m: between(a.seatOpening_m, b.seatOpening_m, share),
     flows: flowsBetween(a.flows, b.flows, share),
+    ...cavitatingBetween(a, b),
     ...(life && { life }),
   };
+}
+
+/** That of the end where more cavitates. */
+function cavitatingBetween({ cavitating: a = [] }: Cavitates, { cavitating: b = [] }: Cavitates): Cavitates {
+  const more = a.length > b.length ? a : b;
+  return more.length === 0 ? {} : { cavitating: more };
 }
 
 function voidsBetween(a: ForcePoint, b: ForcePoint, share: number): Pick<ForcePoint, 'voids_m3_s'> {
@@ -68,6 +77,7 @@ export function pointBetween(a: ForcePoint, b: ForcePoint, share: number): Force
     ...voidsBetween(a, b, share),
     gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),
     ...((a.bleedCavitates || b.bleedCavitates) && { bleedCavitates: true }),
+    ...cavitatingBetween(a, b),
     ...(life && { life }),
     ...(band && { band }),
   };

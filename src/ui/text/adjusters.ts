@@ -28,6 +28,7 @@ export const adjusterWords = {
     of: (count: number) => `/ ${count}`,
     closer: (name: string) => `${name}: one click towards closed`,
     opener: (name: string) => `${name}: one click open`,
+    keys: 'Arrow keys turn it by a click',
     turn: (name: string) => `Turn ${name}`,
     wanted: (count: number) => `a whole number from 0 to ${count}`,
   },

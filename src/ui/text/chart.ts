@@ -15,7 +15,6 @@ export const chartWords = {
       hidden: 'Line: every coefficient at its value',
       shown: 'Band: how far the force may lie off because the coefficients are known to a range only',
     },
-    bandsSolving: 'solving the band…',
     bandFailed: (build: string, why: string) => `${build}: no band where one end of a range has no state: ${why}`,
     bandsFailed: (why: string) => `The bands could not be solved: ${why}`,
     pathsAxis: { piston: 'Share of the oil past the piston, %', base: 'Share of the oil past the base valve, %' },
@@ -42,6 +41,8 @@ export const chartWords = {
       `≈ From here on the rim ruffles into waves and lifts further than shown, outside the proven range. ${places}.`,
     airRelease: (build: string, from: string, direction: string) =>
       `▽ ${build}: in ${direction} from ${from} the oil pressure falls to where air comes out; it is held there, and the force with it.`,
+    cavitates: (build: string, valve: string, from: string, direction: string) =>
+      `${build}: in ${direction} from ${from} oil cavitates in the ${valve}; less passes there than is counted, and the force is higher.`,
     summary: (build: string, speed: string, compression: string, rebound: string) =>
       `${build} at ${speed}: compression ${compression}, rebound ${rebound}.`,
     levels: { gas: (value: string) => `gas ${value}`, airRelease: (value: string) => `air comes out, ${value}` },
@@ -63,6 +64,7 @@ export const chartWords = {
     stopForce: 'Hydraulic stop',
     difference: 'Against baseline',
     band: 'Band',
+    bandWaits: '…',
     bandSpan: (low: string, high: string) => `${low} to ${high}`,
     bandFrom: 'Most of it from',
     coefficient: {

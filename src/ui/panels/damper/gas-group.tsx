@@ -1,12 +1,12 @@
 /** The gas: its pressure, its volume or the air over the oil of a fork leg, and what keeps it apart from the oil. */
 import type { JSX } from 'preact';
-import type { AirGap, Gas, Project, Separator } from '../../../model/project.ts';
+import type { AirGap, Gas, OilFill, Project, Separator } from '../../../model/project.ts';
 import { SEPARATOR } from '../../app/damper-parts.ts';
 import { editOrTell } from '../../app/edit-or-tell.ts';
-import { gasByAirGap, gasByVolume } from '../../app/layout-change.ts';
+import { GAS_MEASURES, type GasMeasure, type GasShape, gasBy, measureOf } from '../../app/gas-measures.ts';
 import { withPartChanged } from '../../app/optional-parts.ts';
 import { showField } from '../../app/quantities.ts';
-import { project } from '../../app/store.ts';
+import { openId, project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { PartSection } from '../part-section.tsx';
@@ -16,13 +16,15 @@ const words = text.damper;
 const withGas = (gas: Gas): Project => ({ ...project.value, gas });
 const put = (part: Partial<Gas>): Project => withGas({ ...project.value.gas, ...part });
 
-type Measure = 'volume' | 'airGap';
-const MEASURES: readonly Measure[] = ['volume', 'airGap'];
+/** The shape of the leg as it was given, by project; kept while the page is open. */
+const shapes = new Map<string, GasShape>();
 
-function chooseMeasure(measure: Measure): void {
+function chooseMeasure(measure: GasMeasure): void {
   const { gas, damper } = project.value;
-  const next = measure === 'airGap' ? gasByAirGap(gas, damper) : gasByVolume(gas, damper);
-  editOrTell(() => withGas(next), words.gasMeasure);
+  const { airGap, oilFill } = gas;
+  const given = { ...shapes.get(openId.value), ...(airGap && { airGap }), ...(oilFill && { oilFill }) };
+  shapes.set(openId.value, given);
+  editOrTell(() => withGas(gasBy(measure, gas, damper, given)), words.gasMeasure);
 }
 
 function airGapEntries(airGap: AirGap): Entry[] {
@@ -47,8 +49,32 @@ function airGapEntries(airGap: AirGap): Entry[] {
   ];
 }
 
-function volumeEntries({ volume_mL, airGap }: Gas): Entry[] {
+function oilFillEntries(oilFill: OilFill): Entry[] {
+  const kind = 'volume';
+  const edit = (part: Partial<OilFill>): Project => put({ oilFill: { ...oilFill, ...part } });
+  const { oilVolume_mL, legVolume_mL, insertedVolume_mL } = oilFill;
+  return [
+    { label: words.poured, title: words.pouredWhy, kind, value: oilVolume_mL, edit: (v) => edit({ oilVolume_mL: v }) },
+    {
+      label: words.legHolds,
+      title: words.legHoldsWhy,
+      kind,
+      value: legVolume_mL,
+      edit: (v) => edit({ legVolume_mL: v }),
+    },
+    {
+      label: words.inserted,
+      title: words.insertedWhy,
+      kind,
+      value: insertedVolume_mL,
+      edit: (v) => edit({ insertedVolume_mL: v }),
+    },
+  ];
+}
+
+function volumeEntries({ volume_mL, airGap, oilFill }: Gas): Entry[] {
   if (airGap) return airGapEntries(airGap);
+  if (oilFill) return oilFillEntries(oilFill);
   return [{ label: words.gasVolume, kind: 'volume', value: volume_mL, edit: (v) => put({ volume_mL: v }) }];
 }
 
@@ -106,8 +132,8 @@ export function GasGroup(): JSX.Element {
       {isCartridge && (
         <SelectField
           label={words.gasMeasure}
-          options={MEASURES}
-          chosen={gas.airGap ? 'airGap' : 'volume'}
+          options={GAS_MEASURES}
+          chosen={measureOf(gas)}
           name={(measure) => words.gasMeasures[measure]}
           onChoose={chooseMeasure}
         />

@@ -2,16 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { LAYOUTS, type Layout, type Project } from '../../../../src/model/project.ts';
 import { validateProject } from '../../../../src/model/validate.ts';
 import { damperFromProject } from '../../../../src/solver/index.ts';
-import { changeLayout, gasByAirGap, gasByVolume, NOTHING_ASIDE } from '../../../../src/ui/app/layout-change.ts';
+import { gasBy } from '../../../../src/ui/app/gas-measures.ts';
+import { changeLayout, NOTHING_ASIDE } from '../../../../src/ui/app/layout-change.ts';
 import { demos, FORK, REAR, RESERVOIR, readDemo } from '../helpers/demos.ts';
 
 const faultsOf = (project: Project): unknown => {
   const checked = validateProject(project);
   return checked.ok ? [] : checked.faults;
 };
-const gasPressure_Pa = (project: Project): number =>
-  damperFromProject(project, project.builds[0].id).gas.absolutePressure_Pa;
-
 describe.each(demos())('another layout for %s', (_, project) => {
   it.each(LAYOUTS)('%s is whole: a document without a fault, which the solver takes', (layout) => {
     const changed = changeLayout(project, layout, NOTHING_ASIDE).project;
@@ -57,19 +55,12 @@ describe('what a change of layout does', () => {
     expect(damper.refillCheck?.ports.count).toBe(rear.damper.valves.pistonCompression.ports.count);
   });
 
-  it('tells the air of a fork by its volume, the same gas: 38 mm wide and 130 mm high less 30 mL, and a leg of 43 mm', () => {
+  it('brings back the oil poured in, too', () => {
     const fork = readDemo(FORK);
-    // By hand: 147.4 mL of air gap, less 30.0 mL, and 348.5 mL that the leg leaves over 240 mm.
-    expect(gasByVolume(fork.gas, fork.damper)).toEqual({
-      gaugePressure_bar: 0,
-      polytropicExponent: 1.2,
-      volume_mL: 466,
-    });
-    const byVolume = { ...fork, gas: gasByVolume(fork.gas, fork.damper) };
-    expect(gasPressure_Pa(byVolume) / gasPressure_Pa(fork)).toBeCloseTo(1, 3);
-    const again = { ...fork, gas: gasByAirGap(byVolume.gas, fork.damper) };
-    expect(again.gas.airGap?.tubeDiameter_mm).toBe(43);
-    expect(gasPressure_Pa(again) / gasPressure_Pa(fork)).toBeCloseTo(1, 3);
+    const filled = { ...fork, gas: gasBy('oilFill', fork.gas, fork.damper) };
+    const there = changeLayout(filled, 'twin-tube', NOTHING_ASIDE);
+    expect(there.project.gas.volume_mL).toBeCloseTo(466, 0);
+    expect(changeLayout(there.project, 'cartridge', there.aside).project).toEqual(filled);
   });
 
   it('fits a floating piston that is wider than the tube of a monotube', () => {

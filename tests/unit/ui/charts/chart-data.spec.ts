@@ -3,6 +3,7 @@ import type { FailedForce, ForceCurve, ForcePoint } from '../../../../src/ui/app
 import type { Shown } from '../../../../src/ui/charts/chart-data.ts';
 import {
   airReleaseFrom,
+  cavitatesFrom,
   failedOf,
   heldFrom,
   rangeOf,
@@ -112,6 +113,14 @@ describe('what a chart shows', () => {
     expect(heldFrom(some, -1, 'compression')).toBe(3);
     expect(heldFrom(some, -1, 'rebound')).toBeUndefined();
     expect(heldFrom(some, 1, 'compression')).toBeUndefined();
+  });
+
+  it('says from which speed a path cavitates, of piston and base valve each', () => {
+    const cavitating = [{ path: 'bleed' as const, flow_m3_s: 2, chokedFlow_m3_s: 1 }];
+    const some = curve(point(1), point(2, { cavitating }), point(3, { base: { ...base, cavitating } }));
+    expect(cavitatesFrom(some, 1, 'piston')).toBe(2);
+    expect(cavitatesFrom(some, 1, 'base')).toBe(3);
+    expect(cavitatesFrom(some, -1, 'piston')).toBeUndefined();
   });
 
   it('says from which speed the rim ruffles, of each stack by its own pressure', () => {

@@ -49,6 +49,9 @@ describe('the damper between two speeds', () => {
     for (const between of [pointBetween(point(0), held, 0.5), pointBetween(held, point(0), 0.5)]) {
       expect(between).toMatchObject({ airRelease: true, voids_m3_s: { rebound: 1 }, bleedCavitates: true });
     }
+    const cavitating = [{ path: 'bleed' as const, flow_m3_s: 2, chokedFlow_m3_s: 1 }];
+    expect(pointBetween(point(0, { cavitating }), point(0), 0.9).cavitating).toEqual(cavitating);
+    expect(Object.keys(pointBetween(point(0), point(0), 0.5))).not.toContain('cavitating');
     expect(pointBetween(point(0), point(0), 0.5).voids_m3_s).toBeUndefined();
   });
 });
