@@ -6,10 +6,10 @@ import { tell } from '../app/notices.ts';
 import { followElsewhere, moveTo, type Opened, opened, openId, undoLabel } from '../app/store.ts';
 import { keeping } from '../text/keeping.ts';
 import { connect, trouble, troubleOf } from './connection.ts';
-import type { KeepingDb, ProjectRecord } from './database.ts';
 import { forgetLeft, leave } from './leaving.ts';
 import { remember } from './remembered.ts';
 import { readNewest, saveState } from './states.ts';
+import type { KeepingDb, ProjectRecord } from './stores.ts';
 import { tellTabs } from './tabs.ts';
 
 export const savingState = signal<'saved' | 'saving' | 'failed'>('saved');

@@ -1,6 +1,7 @@
 /** The one connection of this page to what is kept on this machine, and why it does not work when it does not. */
 import { signal } from '@preact/signals';
-import { type KeepingDb, openKeeping } from './database.ts';
+import { openKeeping } from './database.ts';
+import type { KeepingDb } from './stores.ts';
 
 /**
  * - `missing`: the browser keeps nothing; `full`: no room left; `blocked`: an older tab is in the way;

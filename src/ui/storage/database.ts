@@ -1,52 +1,7 @@
-/**
- * What is kept on this machine, in IndexedDB.
- *
- * | store | key | value |
- * |---|---|---|
- * | projects | id | name, revision, and `head`: the revision of the newest whole state |
- * | states | project id, revision | when it was saved, how large it is, what the last edit was |
- * | texts | project id, revision | the text of a project file |
- * | aside | number | a text that could not be read, whole |
- */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+/** Opens the database of kept work, and lifts one of an older version. */
+import { openDB } from 'idb';
 import { liftSingleProject } from './lift-single-project.ts';
-
-export interface ProjectRecord {
-  readonly id: string;
-  readonly name: string;
-  /** Rises with every save and with every change of the tab that writes. */
-  readonly revision: number;
-  readonly head: number;
-  readonly changedAt: number;
-  /** Set while it waits to be deleted for good. */
-  readonly deletedAt?: number;
-}
-
-export interface StateRecord {
-  readonly project: string;
-  readonly revision: number;
-  readonly savedAt: number;
-  readonly bytes: number;
-  /** What was done last before it, in the words of undo. */
-  readonly note: string;
-}
-
-export interface AsideRecord {
-  readonly project: string;
-  readonly keptAt: number;
-  readonly projectText: string;
-}
-
-export type StateKey = [project: string, revision: number];
-
-export interface Schema extends DBSchema {
-  projects: { key: string; value: ProjectRecord };
-  states: { key: StateKey; value: StateRecord };
-  texts: { key: StateKey; value: string };
-  aside: { key: number; value: AsideRecord };
-}
-
-export type KeepingDb = IDBPDatabase<Schema>;
+import type { KeepingDb, Schema } from './stores.ts';
 
 const VERSION = 2;
 
@@ -75,8 +30,3 @@ export async function openKeeping(events: OpeningEvents, name = 'shimwright'): P
   });
   return db;
 }
-
-/** Every state of one project. */
-export const statesOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]);
-
-export const bytesOf = (projectText: string): number => new Blob([projectText]).size;

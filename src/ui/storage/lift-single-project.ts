@@ -4,7 +4,7 @@
  * that all of it happens or none.
  */
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { Schema } from './database.ts';
+import type { Schema } from './stores.ts';
 
 type Change = IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>;
 

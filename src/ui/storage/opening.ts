@@ -6,13 +6,13 @@ import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
 import { flush, readText, setBasis } from './autosave.ts';
 import { withDb } from './connection.ts';
-import type { KeepingDb } from './database.ts';
 import { download } from './download.ts';
 import { findLeft, type Leaving } from './leaving.ts';
 import { nameIn } from './lift-single-project.ts';
 import { remembered } from './remembered.ts';
 import { listProjects, removeLongDeleted, setDeleted } from './shelf.ts';
 import { readNewest, saveState } from './states.ts';
+import type { KeepingDb } from './stores.ts';
 import { tellTabs } from './tabs.ts';
 
 /** The project kept on this machine that this tab showed last, or else the one changed last. */

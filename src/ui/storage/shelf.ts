@@ -1,6 +1,6 @@
 /** All projects on this machine: listed, deleted in two steps, and the texts that could not be read. */
-import type { AsideRecord, KeepingDb, ProjectRecord } from './database.ts';
-import { statesOf } from './database.ts';
+import type { AsideRecord, KeepingDb, ProjectRecord } from './stores.ts';
+import { statesOf } from './stores.ts';
 
 /** Deleted projects can be taken back for so long [ms]. */
 export const DELETED_KEPT_MS = 30 * 24 * 60 * 60 * 1000;

@@ -3,8 +3,8 @@
  * at it, all or nothing, and is on the disk before it counts; what is thinned out goes in the same step. A state that cannot
  * be read is never overwritten or thrown away.
  */
-import type { KeepingDb, ProjectRecord, StateRecord } from './database.ts';
-import { bytesOf, statesOf } from './database.ts';
+import type { KeepingDb, ProjectRecord, StateRecord } from './stores.ts';
+import { bytesOf, statesOf } from './stores.ts';
 import { thinOut } from './thin-out.ts';
 
 export interface Save {
