@@ -23,6 +23,7 @@ export const DIMENSIONS: Readonly<Record<Kind, Dimension>> = {
   dynamicViscosity: [-1, 1, -1, 0],
   density: [-3, 1, 0, 0],
   springRate: [0, 1, -2, 0],
+  viscousFriction: [0, 1, -1, 0],
   flow: [3, 0, -1, 0],
   frequency: [0, 0, -1, 0],
   time: [0, 0, 1, 0],

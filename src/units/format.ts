@@ -30,6 +30,7 @@ const METRIC: DisplayTable = {
   dynamicViscosity: { unit: 'mPa·s', digits: 1 },
   density: { unit: 'kg/m³', digits: 0 },
   springRate: { unit: 'N/mm', digits: 1 },
+  viscousFriction: { unit: 'N·s/m', digits: 1 },
   flow: { unit: 'L/min', digits: 2 },
   frequency: { unit: 'Hz', digits: 2 },
   time: { unit: 's', digits: 2 },
@@ -52,6 +53,7 @@ const IMPERIAL: DisplayTable = {
   energy: { unit: 'ft·lbf', digits: 1 },
   density: { unit: 'lb/ft³', digits: 2 },
   springRate: { unit: 'lbf/in', digits: 1 },
+  viscousFriction: { unit: 'lbf·s/in', digits: 3 },
   flow: { unit: 'in³/s', digits: 2 },
 };
 

@@ -26,7 +26,7 @@ const FIELDS = {
   plain: { kind: 'number', saved: '' },
   angle: { kind: 'number', saved: '', suffix: '°' },
   percent: { kind: 'number', saved: '', suffix: '%' },
-  viscousFriction: { kind: 'number', saved: '', suffix: 'N·s/m' },
+  viscousFriction: { kind: 'viscousFriction', saved: 'N·s/m' },
 } as const satisfies Record<string, { kind: Kind; saved: string; suffix?: string }>;
 
 export type FieldKind = keyof typeof FIELDS;
@@ -132,6 +132,7 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   kg: 'mass',
   GPa: 'modulus',
   'm/s': 'speed',
+  'N·s/m': 'viscousFriction',
 };
 
 /** A sentence with numbers in a saved unit, in the person's unit: `at least 12` mm to `at least 0.47244 in`. */

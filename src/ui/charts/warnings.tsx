@@ -39,15 +39,19 @@ function airLines(build: Build, curve: ForceCurve): string[] {
 
 const VALVES = ['piston', 'base'] as const;
 
-/** Where less oil passes than is counted, so that the force is higher. */
-function cavitationLines(build: Build, curve: ForceCurve): string[] {
-  return WAYS.flatMap(({ direction, name }) =>
-    VALVES.flatMap((valve) => {
-      const from = cavitatesFrom(curve, direction, valve);
-      const where = text.chart.valve[valve].toLowerCase();
-      return from === undefined ? [] : [text.chart.cavitates(build.name, where, show('speed', from), name)];
-    }),
-  );
+/** One line for all builds: where less oil passes than is counted, so that the force is higher. */
+function cavitationLine(solved: readonly { build: Build; curve: ForceCurve }[]): string[] {
+  const found = solved.flatMap(({ build, curve }) => {
+    const places = WAYS.flatMap(({ direction, name }) =>
+      VALVES.flatMap((valve) => {
+        const from = cavitatesFrom(curve, direction, valve);
+        const where = `${text.chart.valve[valve].toLowerCase()}, ${name}`;
+        return from === undefined ? [] : [text.chart.fromSpeed(show('speed', from), where)];
+      }),
+    );
+    return places.length === 0 ? [] : [text.chart.ofBuild(build.name, places.join(', '))];
+  });
+  return found.length === 0 ? [] : [text.chart.cavitates(found.join('; '))];
 }
 
 /** One line for all builds: where each leaves the range in which the theory is proven. */
@@ -83,10 +87,10 @@ export function Warnings(): JSX.Element | null {
     ...solved.flatMap(({ build, curve }) => [
       ...failureLines(build, curve),
       ...airLines(build, curve),
-      ...cavitationLines(build, curve),
       ...bandLines(build, curve),
     ]),
     ...(bandsFailure.value === undefined ? [] : [text.chart.bandsFailed(bandsFailure.value)]),
+    ...cavitationLine(solved),
     ...wavesLine(solved),
   ];
   if (lines.length === 0) return null;
