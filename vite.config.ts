@@ -1,6 +1,7 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { offlineFiles } from './scripts/lib/offline-files.mjs';
+import { policyInPage } from './scripts/lib/policy-in-page.mjs';
 import { SECURITY_HEADERS } from './scripts/lib/security-headers.mjs';
 import { thirdPartyLicences } from './scripts/lib/third-party.mjs';
 
@@ -9,7 +10,7 @@ const { 'Content-Security-Policy': _policy, ...developmentHeaders } = SECURITY_H
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), thirdPartyLicences(), offlineFiles()],
+  plugins: [preact(), thirdPartyLicences(), policyInPage(), offlineFiles()],
   server: { host: '127.0.0.1', headers: developmentHeaders },
   worker: { format: 'es' },
   build: {

@@ -149,6 +149,28 @@ describe('the policy', () => {
       { expected: [/Content Security Policy/, /elsewhere\.example/, /Refused to/] },
     ));
 
+  it('stands in the page too, for a server that sends no headers', () =>
+    withPage(
+      async (page) => {
+        await page.route(benchAddress(), async (route) => {
+          const response = await route.fetch();
+          await route.fulfill({ response, headers: { 'content-type': 'text/html' } });
+        });
+        const answer = await page.goto(benchAddress());
+        expect(answer?.headers()).not.toHaveProperty('content-security-policy');
+        await settled(page);
+        const fetched = await page.evaluate(() => fetch('https://elsewhere.example/x').catch((error) => error.name));
+        expect(fetched).toBe('TypeError');
+        const held = await page.locator('meta[http-equiv=Content-Security-Policy]').getAttribute('content');
+        expect(held?.split('; ')).toEqual(expect.arrayContaining(["default-src 'none'", "script-src 'self'"]));
+      },
+      {
+        path: 'mark.svg',
+        serviceWorkers: 'block',
+        expected: [/Content Security Policy/, /elsewhere\.example/, /Refused to/, /favicon\.ico/, /status of 404/],
+      },
+    ));
+
   it('finds a page without a script, a style or an address in its text', () => {
     const page = readFileSync(join(BENCH_FOLDER, 'index.html'), 'utf8');
     const scripts = [...page.matchAll(/<script\b([^>]*)>([^<]*)/g)];
