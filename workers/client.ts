@@ -13,6 +13,7 @@ import type {
   LiftRequest,
   LiftResult,
   SolverStatus,
+  WeightSpreadsResult,
   WireReply,
 } from './protocol.ts';
 import { SolverError } from './solver-error.ts';
@@ -35,6 +36,8 @@ export interface SolverClient {
   forceCurves(request: ForceCurvesRequest, options?: CallOptions): Promise<ForceCurvesResult>;
   /** Builds driven over time; a build that cannot be solved has its own error. @throws SolverError */
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
+  /** How far oils of one weight number differ. @throws SolverError */
+  weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
   /** Lift of one stack at given pressures. @throws SolverError */
   lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
   /** Ends the worker; whatever is not done rejects with `closed`. */
@@ -69,6 +72,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
   return {
     forceCurves: (request, call) => ask({ kind: 'force-curves', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
+    weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),
   };

@@ -17,6 +17,7 @@ import type {
   SineDrive,
   StackInput,
   Theory,
+  WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
@@ -87,15 +88,24 @@ export interface CycleResult {
   readonly cycles: Readonly<Record<string, BuildCycle>>;
 }
 
+/** Viscosities at 40 °C under which oils of one weight number are sold. */
+export type WeightSpread = (typeof WEIGHT_SPREADS)[number];
+
+export interface WeightSpreadsResult {
+  readonly spreads: readonly WeightSpread[];
+}
+
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
-  | { readonly kind: 'cycle'; readonly request: CycleRequest };
+  | { readonly kind: 'cycle'; readonly request: CycleRequest }
+  | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
   readonly lift: LiftResult;
   readonly cycle: CycleResult;
+  readonly 'weight-spreads': WeightSpreadsResult;
 }
 
 export interface WireRequest {

@@ -21,6 +21,7 @@ import {
   type SolveHooks,
   type SolverApi,
   type StackInput,
+  type WeightSpread,
   type WireError,
   type WireReply,
   type WireRequest,
@@ -38,6 +39,7 @@ export interface Solver {
     options: Pick<CycleRequest, 'drive' | 'theory'>,
     hooks: SolveHooks,
   ): Exclude<BuildCycle, { status: 'failed' }>;
+  readonly weightSpreads: readonly WeightSpread[];
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
 
@@ -71,6 +73,7 @@ function answer(solver: Solver, { runId, job, stopFlag }: WireRequest, onProgres
 
 function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: Progress): JobResults[Job['kind']] {
   if (job.kind === 'force-curves') return solveCurves(solver, job.request, shouldStop, onProgress);
+  if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const { stack, pressures_Pa, options } = job.request;
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };

@@ -9,6 +9,7 @@ import {
   peakForces,
   type StackInput,
   solveLift,
+  WEIGHT_SPREADS,
 } from '../../src/solver/index.ts';
 import { createSolverClient } from '../../workers/client.ts';
 import { spawnFixture } from './helpers/node-worker.ts';
@@ -64,6 +65,10 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
       status: 'finished',
       reading: { loop: { position_m, speed_m_s, force_N }, energy: run.energy, peaks: peakForces(run) },
     });
+  });
+
+  it('the spread of weight numbers', async () => {
+    expect(await client.weightSpreads()).toStrictEqual({ spreads: WEIGHT_SPREADS });
   });
 
   it('lift of a stack', async () => {

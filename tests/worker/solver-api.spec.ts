@@ -28,6 +28,7 @@ const solver: Solver = {
     if (buildId === 'unruly') throw new InputError(FAULT);
     return { status: 'unfinished', reason: `${buildId} ends early` };
   },
+  weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,
     points: pressures_Pa.map((pressure_Pa) => ({

@@ -7,6 +7,7 @@ import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { ViscosityFields } from './viscosity-fields.tsx';
+import { WeightTable } from './weight-table.tsx';
 
 const withFluid = (fluid: Fluid): Project => ({ ...project.value, fluid });
 
@@ -54,7 +55,7 @@ export function OilGroup(): JSX.Element {
         change={(viscosity) => withFluid({ ...project.value.fluid, viscosity })}
       />
       <Entries entries={entries(fluid)} />
-      <p class="hint">{text.caution.oil}</p>
+      <WeightTable />
     </FieldGroup>
   );
 }
