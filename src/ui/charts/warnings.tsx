@@ -45,7 +45,7 @@ function cavitationLine(solved: readonly { build: Build; curve: ForceCurve }[]):
     const places = WAYS.flatMap(({ direction, name }) =>
       VALVES.flatMap((valve) => {
         const from = cavitatesFrom(curve, direction, valve);
-        const where = `${text.chart.valve[valve].toLowerCase()}, ${name}`;
+        const where = `${text.chart.valve[valve].toLowerCase()} ${name}`;
         return from === undefined ? [] : [text.chart.fromSpeed(show('speed', from), where)];
       }),
     );

@@ -42,7 +42,7 @@ export const chartWords = {
     airRelease: (build: string, from: string, direction: string) =>
       `▽ ${build}: in ${direction} from ${from} the oil pressure falls to where air comes out; it is held there, and the force with it.`,
     cavitates: (places: string) =>
-      `From here on oil cavitates in a bleed, port or check: less passes than is counted, and the force is higher. ${places}.`,
+      `From these speeds on oil cavitates in a bleed, port or check: less passes than is counted, and the force is higher. ${places}.`,
     summary: (build: string, speed: string, compression: string, rebound: string) =>
       `${build} at ${speed}: compression ${compression}, rebound ${rebound}.`,
     levels: { gas: (value: string) => `gas ${value}`, airRelease: (value: string) => `air comes out, ${value}` },
