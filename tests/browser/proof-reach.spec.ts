@@ -67,6 +67,24 @@ describe('everyone', () => {
       expect(await page.locator('.run-status .hint').textContent()).toBe(when);
     }));
 
+  it('runs it without a network, after the first visit of the bench', () =>
+    onBench(
+      async (page) => {
+        await page.evaluate(async () => {
+          const { active } = await navigator.serviceWorker.ready;
+          if (active?.state === 'activated') return;
+          await new Promise((done) => active?.addEventListener('statechange', done, { once: true }));
+        });
+        await page.context().setOffline(true);
+        await page.reload();
+        await openProof(page);
+        await phase(page, 'done');
+        expect(await page.locator('.totals tfoot td').first().textContent()).toBe(String(STORED.length));
+      },
+      // The browser fetches the icon of a tab past the service worker.
+      { serviceWorkers: 'allow', expected: [/mark\.svg net::ERR/, /console error: .*ERR_INTERNET_DISCONNECTED$/] },
+    ));
+
   it.each([
     [1440, 'light'],
     [1440, 'dark'],
