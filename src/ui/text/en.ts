@@ -5,6 +5,7 @@ import { buildsWords } from './builds.ts';
 import { chartWords } from './chart.ts';
 import { cycleWords } from './cycle.ts';
 import { damperWords } from './damper.ts';
+import { exportWords } from './export.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
 
@@ -17,4 +18,5 @@ export const text = {
   ...chartWords,
   ...cycleWords,
   ...damperWords,
+  ...exportWords,
 };

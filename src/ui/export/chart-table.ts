@@ -1,0 +1,102 @@
+/** The lines of a chart as a table: a column of speeds and one of each line, in the units of a family. */
+import type { Family } from '../../units/format.ts';
+import type { ForceCurve } from '../app/solved.ts';
+import { type ChartName, type Series, type Shown, seriesOf } from '../charts/chart-data.ts';
+import { bandAreas } from '../charts/force-bands.ts';
+import { text } from '../text/en.ts';
+import { gaugeOf, headed, type Measure, measureOf, SHARE } from './columns.ts';
+import type { Row } from './table-text.ts';
+
+const words = text.export.columns;
+
+export interface NamedCurve {
+  readonly id: string;
+  readonly name: string;
+  readonly curve: ForceCurve;
+}
+
+/** What the chart shows beside what its lines need. */
+export interface ChartShown extends Shown {
+  readonly withBands: boolean;
+}
+
+interface Line {
+  readonly head: string;
+  /** In the shown unit, by speed in m/s. */
+  readonly values: ReadonlyMap<number, number>;
+}
+
+function measureFor(chart: ChartName, family: Family): Measure {
+  switch (chart) {
+    case 'force':
+      return measureOf(family, 'force');
+    case 'paths':
+      return SHARE;
+    case 'pressures':
+      return gaugeOf(family);
+    case 'opening':
+      return measureOf(family, 'length');
+  }
+}
+
+function nameOf(part: Series['part'], shown: Shown): string {
+  const way = shown.direction === 1 ? words.way.compression : words.way.rebound;
+  const force = shown.withoutGas ? words.forceWithoutGas : words.force;
+  switch (part) {
+    case 'compression':
+    case 'rebound':
+      return `${force}, ${words.way[part]}`;
+    case 'compressionChamber':
+      return `${words.chamber.compression}, ${way}`;
+    case 'reboundChamber':
+      return `${words.chamber.rebound}, ${way}`;
+    case 'only':
+      return `${shown.stack === 'base' ? words.baseOpening : words.opening}, ${way}`;
+    default:
+      return `${text.chart.valve[shown.valve]}, ${words.share(text.chart.path[part])}, ${way}`;
+  }
+}
+
+const paired = (speeds: readonly number[], values: readonly (number | null)[], measure: Measure): Line['values'] =>
+  new Map(
+    speeds.flatMap((speed, i): [number, number][] => {
+      const value = values[i];
+      return value === null ? [] : [[speed, measure.of(value)]];
+    }),
+  );
+
+/** The two edges of a band; a speed without one is in neither. */
+function edgesOf({ name, curve }: NamedCurve, part: 'compression' | 'rebound', shown: Shown, force: Measure): Line[] {
+  const areas = bandAreas(curve, part === 'compression' ? 1 : -1, shown.withoutGas);
+  if (areas.length === 0) return [];
+  const edge = (word: string, side: 'low_N' | 'high_N'): Line => ({
+    head: headed(words.of(name, `${nameOf(part, shown)}, ${word}`), force),
+    values: new Map(areas.flatMap((area) => [...paired(area.speeds_m_s, area[side], force)])),
+  });
+  return [edge(words.bandLow, 'low_N'), edge(words.bandHigh, 'high_N')];
+}
+
+function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, family: Family): Line[] {
+  const measure = measureFor(chart, family);
+  return seriesOf(chart, build.id, build.curve, shown).flatMap(({ part, speeds_m_s, values }) => {
+    const line = {
+      head: headed(words.of(build.name, nameOf(part, shown)), measure),
+      values: paired(speeds_m_s, values, measure),
+    };
+    const isForce = part === 'compression' || part === 'rebound';
+    return isForce && shown.withBands ? [line, ...edgesOf(build, part, shown, measure)] : [line];
+  });
+}
+
+/** Speeds without sign, rising; an empty cell where a line has no answer. Empty without builds. */
+export function chartRows(chart: ChartName, builds: readonly NamedCurve[], shown: ChartShown, family: Family): Row[] {
+  const lines = builds.flatMap((build) => linesOf(chart, build, shown, family));
+  if (lines.length === 0) return [];
+  const speed = measureOf(family, 'speed');
+  const solvedFor = builds.flatMap(({ curve }) => curve.points.map((point) => Math.abs(point.shaftSpeed_m_s)));
+  const speeds = [...new Set(solvedFor)].sort((a, b) => a - b);
+  return [
+    [headed(words.speed, speed), ...lines.map(({ head }) => head)],
+    ...speeds.map((at): Row => [speed.of(at), ...lines.map(({ values }) => values.get(at))]),
+  ];
+}

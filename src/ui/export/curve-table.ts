@@ -1,0 +1,106 @@
+/** The whole curve of one build as a table: every solved speed, rebound below 0, with all that the solver tells of it. */
+import type { Family } from '../../units/format.ts';
+import type { BasePoint, FailedForce, ForceCurve, ForcePoint, PathFlows } from '../app/solved.ts';
+import type { PathName } from '../charts/path-shares.ts';
+import { isSolved } from '../section/shape-at.ts';
+import { text } from '../text/en.ts';
+import { gaugeOf, headed, type Measure, measureOf } from './columns.ts';
+import type { Cell, Row } from './table-text.ts';
+
+const words = text.export.columns;
+
+interface Column {
+  readonly head: string;
+  readonly read: (point: ForcePoint) => Cell;
+  /** Left out where no point has a number for it. */
+  readonly optional?: boolean;
+}
+
+const column = (name: string, measure: Measure, read: (point: ForcePoint) => number | undefined): Column => ({
+  head: headed(name, measure),
+  read: (point) => {
+    const si = read(point);
+    return si === undefined ? undefined : measure.of(si);
+  },
+});
+
+const optional = (some: Column): Column => ({ ...some, optional: true });
+
+function forceColumns(family: Family): Column[] {
+  const force = measureOf(family, 'force');
+  const band = ({ band: found }: ForcePoint) => (found?.status === 'converged' ? found : undefined);
+  return [
+    column(words.force, force, (p) => p.force_N),
+    optional(column(words.forceBandLow, force, (p) => band(p)?.low_N)),
+    optional(column(words.forceBandHigh, force, (p) => band(p)?.high_N)),
+    column(words.damping, force, (p) => p.dampingForce_N),
+    column(words.gasForce, force, (p) => p.gasForce_N),
+    column(words.friction, force, (p) => p.frictionForce_N),
+    column(words.stop, force, (p) => p.stopForce_N),
+  ];
+}
+
+function pressureColumns(family: Family): Column[] {
+  const gauge = gaugeOf(family);
+  return [
+    column(words.chamber.compression, gauge, (p) => p.compressionPressure_Pa),
+    column(words.chamber.rebound, gauge, (p) => p.reboundPressure_Pa),
+    column(words.gas, gauge, (p) => p.gasPressure_Pa),
+    column(words.gasNeeded, gauge, (p) => p.gasPressureNeeded_Pa),
+    { head: words.airRelease, read: (p) => (p.airRelease ? words.yes : words.no) },
+  ];
+}
+
+const flowOf = (flows: PathFlows | undefined, path: PathName): number | undefined => flows?.[`${path}_m3_s`];
+
+function pistonColumns(family: Family): Column[] {
+  const [pressure, length, flow] = [
+    measureOf(family, 'pressure'),
+    measureOf(family, 'length'),
+    measureOf(family, 'flow'),
+  ];
+  const flowColumn = (path: PathName): Column =>
+    column(words.flow(text.chart.path[path]), flow, (p) => flowOf(p.flows, path));
+  return [
+    column(words.pistonDrop, pressure, (p) => p.pistonDrop_Pa),
+    column(words.shimPressure, pressure, (p) => p.shimPressure_Pa),
+    column(words.opening, length, (p) => p.seatOpening_m),
+    ...(['ports', 'bleed', 'leakage'] as const).map(flowColumn),
+  ];
+}
+
+function baseColumns(family: Family): Column[] {
+  const [pressure, length, flow] = [
+    measureOf(family, 'pressure'),
+    measureOf(family, 'length'),
+    measureOf(family, 'flow'),
+  ];
+  const ofBase = (name: string, measure: Measure, read: (base: BasePoint) => number | undefined): Column =>
+    optional(column(name, measure, ({ base }) => base && read(base)));
+  return [
+    ofBase(words.baseDrop, pressure, (base) => base.drop_Pa),
+    ofBase(words.baseShims, pressure, (base) => base.shimPressure_Pa),
+    ofBase(words.baseOpening, length, (base) => base.seatOpening_m),
+    ...(['ports', 'bleed', 'poppet', 'check'] as const).map((path) =>
+      ofBase(words.baseFlow(text.chart.path[path]), flow, ({ flows }) => flowOf(flows, path)),
+    ),
+  ];
+}
+
+/** Speeds that did not solve keep their row, with the reason in place of numbers. */
+export function curveRows({ points }: ForceCurve, family: Family): Row[] {
+  const speed = measureOf(family, 'speed');
+  const solved = points.filter(isSolved);
+  const columns = [
+    ...forceColumns(family),
+    ...pressureColumns(family),
+    ...pistonColumns(family),
+    ...baseColumns(family),
+  ].filter((each) => !each.optional || solved.some((point) => each.read(point) !== undefined));
+  const rowOf = (point: ForcePoint | FailedForce): Row => [
+    speed.of(point.shaftSpeed_m_s),
+    ...columns.map(({ read }) => (isSolved(point) ? read(point) : undefined)),
+    isSolved(point) ? undefined : point.reason,
+  ];
+  return [[headed(words.speed, speed), ...columns.map(({ head }) => head), words.note], ...points.map(rowOf)];
+}

@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { ForcePoint } from '../../../../src/ui/app/solved.ts';
+import { type ChartShown, chartRows } from '../../../../src/ui/export/chart-table.ts';
+import { columns, curve, failed, point } from './points.ts';
+
+const N_PER_LBF = 4.4482216152605;
+
+const shown = (part: Partial<ChartShown> = {}): ChartShown => ({
+  direction: 1,
+  stack: 'compression',
+  valve: 'piston',
+  withoutGas: false,
+  withBands: false,
+  ...part,
+});
+const band: ForcePoint['band'] = { status: 'converged', low_N: 900, high_N: 1100, parts: [] };
+const stock = {
+  id: 'a',
+  name: 'Stock',
+  curve: curve(point(-1), point(-0.5), point(0.5), point(1, { band }), failed(2)),
+};
+const custom = { id: 'b', name: 'Custom', curve: curve(point(-2), point(2)) };
+
+describe('the data of a chart', () => {
+  it('force: a row for each speed of any build, a column for each build and direction, unit in the head', () => {
+    const rows = chartRows('force', [stock, custom], shown(), 'metric');
+    expect(rows[0]).toEqual([
+      'Shaft speed, m/s',
+      'Stock: Force, compression, N',
+      'Stock: Force, rebound, N',
+      'Custom: Force, compression, N',
+      'Custom: Force, rebound, N',
+    ]);
+    expect(rows.slice(1)).toEqual([
+      [0.5, 500, -500, undefined, undefined],
+      [1, 1000, -1000, undefined, undefined],
+      [2, undefined, undefined, 2000, -2000],
+    ]);
+  });
+
+  it('force less gas says so and takes it off', () => {
+    const table = columns(chartRows('force', [custom], shown({ withoutGas: true }), 'metric'));
+    expect(table['Custom: Force without that of the gas, compression, N']).toEqual([1950]);
+    expect(table['Custom: Force without that of the gas, rebound, N']).toEqual([-2050]);
+  });
+
+  it('imperial: in/s and lbf', () => {
+    const table = columns(chartRows('force', [custom], shown(), 'imperial'));
+    expect(table['Shaft speed, in/s'][0]).toBeCloseTo(2 / 0.0254, 9);
+    expect(table['Custom: Force, compression, lbf'][0]).toBeCloseTo(2000 / N_PER_LBF, 9);
+  });
+
+  it('bands on show have their two edges; hidden ones none', () => {
+    const two = { ...stock, curve: curve(point(0.5, { band }), point(1, { band })) };
+    const table = columns(chartRows('force', [two], shown({ withBands: true }), 'metric'));
+    expect(table['Stock: Force, compression, band from, N']).toEqual([900, 900]);
+    expect(table['Stock: Force, compression, band to, N']).toEqual([1100, 1100]);
+    expect(chartRows('force', [two], shown(), 'metric')[0]).toHaveLength(3);
+  });
+
+  it('paths in per cent, chambers above atmosphere, openings by the stack on show', () => {
+    const paths = columns(chartRows('paths', [custom], shown(), 'metric'));
+    expect(paths['Custom: Piston, share shims, compression, %']).toEqual([75]);
+    const chambers = columns(chartRows('pressures', [custom], shown({ direction: -1 }), 'metric'));
+    const head = 'Custom: Pressure in compression chamber, rebound, bar above atmosphere';
+    expect(chambers[head][0]).toBeCloseTo(30, 9);
+    const opening = columns(chartRows('opening', [custom], shown({ direction: -1, stack: 'rebound' }), 'metric'));
+    expect(opening['Custom: Piston: opening at the seat, rebound, mm'][0]).toBeCloseTo(0.1, 9);
+  });
+
+  it('nothing solved is no table', () => expect(chartRows('force', [], shown(), 'metric')).toEqual([]));
+});
