@@ -113,6 +113,10 @@ describe('the cycle', () => {
       const before = await cycle(page, 'work_J').textContent();
       const name = text.adjusterOf('cartridge', 'needle');
       await page.getByRole('button', { name: text.adjusters.closer(name) }).click();
+      // Until the new run is there, the loops and numbers of the one before stay.
+      expect(await page.locator('.plot.loop .scatterlayer .trace').count()).toBe(4);
+      expect(await cycle(page, 'work_J').textContent()).toMatch(/^\d+\.\d+$/);
       await expect.poll(() => cycle(page, 'work_J').textContent()).not.toBe(before);
+      await expect.poll(() => page.locator('.cycle-readings .stale').count()).toBe(0);
     }));
 });

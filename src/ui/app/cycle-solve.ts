@@ -7,7 +7,7 @@ import { metresFromMillimetres } from '../../units/si.ts';
 import { position_m } from './conditions.ts';
 import { sideSolver } from './side-solver.ts';
 import { keyNow } from './solve.ts';
-import { project, theory, visibleBuilds } from './store.ts';
+import { openId, project, theory, visibleBuilds } from './store.ts';
 
 export type { CycleReading };
 
@@ -32,7 +32,10 @@ export const setFrequency = (next_Hz: number): void => {
   frequency_Hz.value = next_Hz;
 };
 
-export type CycleAnswer = BuildCycle | { readonly status: 'waiting' };
+export type CycleAnswer = (BuildCycle | { readonly status: 'waiting' }) & {
+  /** Of the build as it was before an edit: shown until the new run is there. */
+  readonly stale: boolean;
+};
 
 const answers = signal<ReadonlyMap<string, BuildCycle>>(new Map());
 export const cyclesRunning = signal(false);
@@ -41,10 +44,25 @@ export const cyclesFailure = signal<string | undefined>(undefined);
 
 const keyOf = (build: Build): string => `${keyNow(build)}|${stroke_mm.value}|${frequency_Hz.value}`;
 
-export const cycleOf = (build: Build): CycleAnswer => answers.value.get(keyOf(build)) ?? { status: 'waiting' };
+/** The last run of each build that finished. */
+const last = new Map<string, BuildCycle>();
+const lastKey = (buildId: string): string => `${openId.value}:${buildId}`;
 
-function keep(fresh: readonly (readonly [string, BuildCycle])[]): void {
-  const all = [...answers.value, ...fresh];
+export function cycleOf(build: Build): CycleAnswer {
+  const answer = answers.value.get(keyOf(build));
+  if (answer) return { ...answer, stale: false };
+  return { ...(last.get(lastKey(build.id)) ?? { status: 'waiting' }), stale: true };
+}
+
+interface Fresh {
+  readonly id: string;
+  readonly key: string;
+  readonly cycle: BuildCycle;
+}
+
+function keep(fresh: readonly Fresh[]): void {
+  for (const { id, cycle } of fresh) if (cycle.status === 'finished') last.set(lastKey(id), cycle);
+  const all = [...answers.value, ...fresh.map(({ key, cycle }) => [key, cycle] as const)];
   answers.value = new Map(all.slice(-KEPT));
 }
 
@@ -73,13 +91,13 @@ async function drive(missing: readonly Build[]): Promise<void> {
   const stop = new AbortController();
   running = stop;
   cyclesRunning.value = true;
-  const keys = missing.map((build) => [build.id, keyOf(build)] as const);
+  const keys = missing.map((build) => ({ id: build.id, key: keyOf(build) }));
   const buildIds = missing.map(({ id }) => id);
   const request = { project: project.value, buildIds, drive: driveNow(), theory: theory.value };
   try {
     const { cycles } = await sideSolver().cycles(request, { signal: stop.signal, channel: 'cycle' });
     cyclesFailure.value = undefined;
-    keep(keys.map(([id, key]) => [key, cycles[id]]));
+    keep(keys.map(({ id, key }) => ({ id, key, cycle: cycles[id] })));
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     if (error.code !== 'cancelled' && error.code !== 'superseded') cyclesFailure.value = error.message;

@@ -24,7 +24,7 @@ function loopsOver(axis: LoopAxis): PlotLine[] {
         name: build.name,
         ...lineOf(build.id),
         width: 2,
-        faded: false,
+        faded: answer.stale,
       },
     ];
   });

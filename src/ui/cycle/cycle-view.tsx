@@ -27,6 +27,7 @@ interface Driven {
   readonly id: string;
   readonly name: string;
   readonly reading?: CycleReading;
+  readonly stale: boolean;
 }
 
 /** Why a build has no loop. */
@@ -53,8 +54,12 @@ function Row({ row, driven }: { row: CycleRow; driven: readonly Driven[] }): JSX
   return (
     <tr data-row={row.id}>
       <th scope="row">{row.name}</th>
-      {driven.map(({ id, reading }) => (
-        <td key={id} class={`number-col ${(reading && row.tone?.(reading)) ?? ''}`} data-build={id}>
+      {driven.map(({ id, reading, stale }) => (
+        <td
+          key={id}
+          class={`number-col ${stale ? 'stale' : ''} ${(reading && row.tone?.(reading)) ?? ''}`}
+          data-build={id}
+        >
           {reading ? row.cell(reading) : text.readout.none}
         </td>
       ))}
@@ -68,6 +73,7 @@ function Table(): JSX.Element {
     return {
       id: build.id,
       name: build.name,
+      stale: answer.stale,
       ...(answer.status === 'finished' && { reading: answer.reading }),
     };
   });

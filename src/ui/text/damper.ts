@@ -144,7 +144,6 @@ export const damperWords = {
     summaryNeedle: (clicks: number, count: number) => `needle ${clicks} of ${count} clicks out`,
     summaryBleed: (count: number, size: string) => (count === 0 ? 'closed' : `${count} × ${size}`),
     summaryPoppet: (size: string) => `poppet ${size}`,
-    bleed: 'Bleed of the piston',
     baseBleed: 'Bleed and poppet of the base valve',
     baseBleedPart: 'Bleed beside the base valve',
     baseBleedWhy: 'A hole open in both directions beside the base valve',
