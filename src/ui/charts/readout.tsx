@@ -4,6 +4,8 @@ import { lineOf } from '../app/lines.ts';
 import type { Direction } from '../app/places.ts';
 import { show } from '../app/quantities.ts';
 import { cursorSpeed, visibleBuilds } from '../app/store.ts';
+import { ExportMenu } from '../export/export-menu.tsx';
+import { readingsChoices } from '../export/readings-export.ts';
 import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
 import { type Reading, readingOf } from './reading.ts';
@@ -81,6 +83,7 @@ export function Readout(): JSX.Element {
     <section class="sheet readout" aria-label={text.readout.title(show('speed', cursorSpeed.value))}>
       <header>
         <h2>{text.readout.title(show('speed', cursorSpeed.value))}</h2>
+        <ExportMenu of={text.export.sheets.readout} choices={readingsChoices} />
       </header>
       <div class={`reading-tables ${visibleBuilds.value.length > 2 ? 'stacked' : ''}`}>
         <DirectionTable way={1} />

@@ -3,6 +3,7 @@ export const exportWords = {
   export: {
     button: 'Export',
     of: (sheet: string) => `Export: ${sheet}`,
+    sheets: { chart: 'chart', readout: 'readings', section: 'section' },
     pictureSvg: 'Chart as SVG',
     picturePng: 'Chart as PNG',
     loopSvg: { position: 'Over position as SVG', speed: 'Over speed as SVG' },

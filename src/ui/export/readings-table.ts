@@ -1,0 +1,41 @@
+/** The readout as a table: its rows as they stand on the page, build beside build. */
+import type { Reading } from '../charts/reading.ts';
+import type { ReadoutGroup, SolvedReading } from '../charts/readout-rows.ts';
+import { text } from '../text/en.ts';
+import type { Row } from './table-text.ts';
+
+export interface ReadWay {
+  readonly name: string;
+  readonly readings: readonly Reading[];
+  readonly groups: readonly ReadoutGroup[];
+}
+
+const isSolvedReading = (reading: Reading): reading is SolvedReading => reading.point !== undefined;
+
+/** A spreadsheet knows the hyphen as the sign of a number, not the minus; a dash for nothing is an empty cell. */
+const plain = (shown: string): string => (shown === text.readout.none ? '' : shown.replaceAll('−', '-'));
+
+const nameOf = ({ build, stale }: Reading): string => (stale ? text.export.lastSolved(build.name) : build.name);
+
+function wayRows({ name, readings, groups }: ReadWay): Row[] {
+  const solved = readings.filter(isSolvedReading);
+  const body = groups.flatMap(({ title, rows }) => {
+    const told = rows.filter(({ when }) => !when || solved.some(when));
+    if (told.length === 0) return [];
+    const cells = told.map(
+      (row): Row => [
+        row.name,
+        ...readings.map((reading) => (isSolvedReading(reading) ? plain(row.cell(reading)) : text.readout.notSolved)),
+      ],
+    );
+    return title ? [[title], ...cells] : cells;
+  });
+  return [[name, ...readings.map(nameOf)], ...body];
+}
+
+/** First what is read and at which speed, then both directions, then how far to trust it. */
+export const readingRows = (title: string, ways: readonly ReadWay[], notes: readonly string[]): Row[] => [
+  [title],
+  ...ways.flatMap(wayRows),
+  ...notes.map((note) => [note]),
+];
