@@ -28,6 +28,35 @@ async function fetched(page: Page, sheet: keyof typeof words.sheets, choice: str
   return { name: download.suggestedFilename(), bytes: readFileSync(path) };
 }
 
+/** The picture as the browser reads it: a document that must parse, and nothing in it that acts or fetches. */
+const readSvg = (page: Page, source: string) =>
+  page.evaluate((written) => {
+    const parsed = new DOMParser().parseFromString(written, 'image/svg+xml');
+    const all = [...parsed.querySelectorAll('*')];
+    const attributes = all.flatMap((each) => [...each.attributes].map(({ name, value }) => ({ name, value })));
+    return {
+      root: parsed.documentElement.localName,
+      width: Number(parsed.documentElement.getAttribute('width')),
+      height: Number(parsed.documentElement.getAttribute('height')),
+      words: parsed.documentElement.textContent ?? '',
+      acting: all.filter(({ localName }) =>
+        ['script', 'foreignObject', 'image', 'a', 'style', 'use'].includes(localName),
+      ).length,
+      outside: attributes
+        .filter(({ name, value }) => /^on/.test(name) || /(href|src)$/.test(name) || /url\((?!["']?#)/.test(value))
+        .map(({ name, value }) => `${name}=${value}`),
+      colours: attributes.filter(({ name }) => ['style', 'fill', 'stroke'].includes(name)).map(({ value }) => value),
+    };
+  }, source);
+
+/** Width and height from the head of a PNG file (ISO/IEC 15948, IHDR). */
+function pngSize(bytes: Buffer): [number, number] {
+  expect([...bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  return [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
+}
+
+const rows = (bytes: Buffer): string[] => bytes.toString('utf8').replace('\uFEFF', '').trim().split('\r\n');
+
 const notice = (page: Page) => page.locator('.notice').first();
 
 describe('the export menu', () => {
@@ -61,7 +90,7 @@ describe('the export menu', () => {
   it('stays on a narrow page', () =>
     onBench(
       async (page) => {
-        for (const sheet of ['readout'] as const) {
+        for (const sheet of ['chart', 'readout'] as const) {
           await menu(page, sheet).click();
           const box = await page.locator('.export-list').boundingBox();
           expect(box?.x).toBeGreaterThanOrEqual(0);
@@ -110,5 +139,64 @@ describe('the readings', () => {
       expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
       expect(bytes.toString('utf8')).toContain('Force, N');
       await expect.poll(() => notice(page).textContent()).toContain(words.saved(name));
+    }));
+});
+
+describe('the chart', () => {
+  it('arrives as SVG with title, builds, units and how far to trust it; as PNG of twice its size', () =>
+    onBench(async (page) => {
+      const { name, bytes } = await fetched(page, 'chart', 'chart-svg');
+      expect(name).toMatch(/-force\.svg$/);
+      await expect.poll(() => notice(page).textContent()).toContain(words.saved(name));
+      const svg = await readSvg(page, bytes.toString('utf8'));
+      expect(svg).toMatchObject({ root: 'svg', acting: 0, outside: [] });
+      const names = await page.locator('.build-name').allTextContents();
+      const project = await page.getByLabel(text.bar.projectName).inputValue();
+      const wanted = [project, text.chart.tabs.force, ...names, text.chart.forceAxis('N'), text.chart.speedAxis('m/s')];
+      for (const each of [...wanted, 'Estimates.', text.chart.compression, text.chart.rebound, words.invented])
+        expect(svg.words.replaceAll('\u00a0', ' ')).toContain(each);
+      const png = await fetched(page, 'chart', 'chart-png');
+      expect(pngSize(png.bytes)).toEqual([svg.width * 2, svg.height * 2]);
+    }));
+
+  it('is for a light page though the screen is dark', () =>
+    onBench(
+      async (page) => {
+        const dark = await fetched(page, 'chart', 'chart-svg');
+        await page.emulateMedia({ colorScheme: 'light' });
+        await page.locator(':root[data-theme=light]').waitFor({ state: 'attached' });
+        const light = await fetched(page, 'chart', 'chart-svg');
+        const [a, b] = [await readSvg(page, dark.bytes.toString()), await readSvg(page, light.bytes.toString())];
+        expect(a.colours).toEqual(b.colours);
+      },
+      { colorScheme: 'dark' },
+    ));
+
+  it('gives its data in the units on show, every solved speed', () =>
+    onBench(async (page) => {
+      const metric = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
+      expect(metric[0]).toMatch(/^"Shaft speed, m\/s",.*Force, compression, N"/);
+      await page.getByRole('button', { name: text.bar.familyLong.imperial }).click();
+      const imperial = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
+      expect(imperial[0]).toMatch(/^"Shaft speed, in\/s",.*Force, compression, lbf"/);
+      expect(imperial).toHaveLength(metric.length);
+      const last = (table: string[]): number[] => table[table.length - 1].split(',').map(Number);
+      expect(last(metric)[0] / last(imperial)[0]).toBeCloseTo(0.0254, 6);
+      expect(last(metric)[1] / last(imperial)[1]).toBeCloseTo(4.4482216, 4);
+    }));
+
+  it('gives the whole curve of the build on show, and the loops of the cycle', () =>
+    onBench(async (page) => {
+      const curve = rows((await fetched(page, 'chart', 'curve-csv')).bytes);
+      expect(curve[0]).toContain('"Piston: flow shims, L/min"');
+      expect(Number(curve[1].split(',')[0])).toBeLessThan(0);
+      await page.getByRole('button', { name: text.chart.tabs.cycle, exact: true }).click();
+      await page.locator('[data-cycle=done] .scatterlayer .trace').first().waitFor();
+      const loops = await fetched(page, 'chart', 'chart-csv');
+      expect(loops.name).toMatch(/-cycle\.csv$/);
+      expect(rows(loops.bytes).length).toBeGreaterThan(50);
+      const svg = await readSvg(page, (await fetched(page, 'chart', 'position-svg')).bytes.toString());
+      expect(svg).toMatchObject({ acting: 0, outside: [] });
+      expect(svg.words.replaceAll('\u00a0', ' ')).toContain(words.cyclePicture.position);
     }));
 });

@@ -27,6 +27,12 @@ export function colourIndex(ids: readonly string[], id: string): number {
 
 export const buildColour = (index: number, dark: boolean): string => (dark ? DARK : LIGHT)[index % LIGHT.length];
 
+/** The colour on a light sheet of a build that may be shown on a dark one. */
+export function onLight(colour: string): string {
+  const place = (DARK as readonly string[]).indexOf(colour);
+  return place === -1 ? colour : LIGHT[place];
+}
+
 export function buildDash(position: number, isBaseline: boolean): string {
   return isBaseline ? BASELINE_DASH : DASHES[position % DASHES.length];
 }

@@ -38,12 +38,18 @@ export const showPathsOf = (valve: ValveName): void => {
   wantedValve.value = valve;
 };
 
-const shown = computed<Shown>(() => ({
+export const shown = computed<Shown>(() => ({
   direction: direction.value,
   stack: stackOf(place.value),
   valve: pathsValve.value,
   withoutGas: gasForce.value === 'subtracted',
 }));
+
+/** The chamber and path charts show one direction, the opening chart one stack. */
+export function wayShown(): string {
+  if (chart.value === 'opening') return text.placeOf(project.value.damper.layout, place.value).name;
+  return direction.value === 1 ? text.chart.compression : text.chart.rebound;
+}
 
 export interface ShownLine extends PlotLine {
   readonly buildId: string;

@@ -2,12 +2,14 @@
 import type { JSX } from 'preact';
 import { anyStale } from '../app/solve.ts';
 import type { Theory } from '../app/solved.ts';
-import { direction, place, project, theory } from '../app/store.ts';
+import { theory } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { CycleView } from '../cycle/cycle-view.tsx';
+import { chartChoices } from '../export/chart-export.ts';
+import { ExportMenu } from '../export/export-menu.tsx';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { chart, plotView, showTab, TABS, tab } from './chart-model.ts';
+import { chart, plotView, showTab, TABS, tab, wayShown } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
 import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
@@ -15,12 +17,6 @@ import { Plot } from './plot.tsx';
 import { Warnings } from './warnings.tsx';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
-
-/** The chamber and path charts show one direction, the opening chart one stack. */
-function wayShown(): string {
-  if (chart.value === 'opening') return text.placeOf(project.value.damper.layout, place.value).name;
-  return direction.value === 1 ? text.chart.compression : text.chart.rebound;
-}
 
 function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
@@ -52,6 +48,7 @@ export function ChartView(): JSX.Element {
         />
         <span class="group">
           <ChartOptions />
+          <ExportMenu of={text.export.sheets.chart} choices={chartChoices} />
         </span>
       </header>
       <ConditionsRow />

@@ -7,5 +7,9 @@ declare module 'plotly.js-dist' {
     layout: PlotlyData,
     config: PlotlyData,
   ): Promise<unknown>;
+  export function toImage(
+    figure: { data: readonly PlotlyData[]; layout: PlotlyData; config: PlotlyData },
+    options: PlotlyData,
+  ): Promise<string>;
   export function purge(element: HTMLElement): void;
 }

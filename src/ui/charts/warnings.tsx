@@ -77,10 +77,11 @@ function bandLines(build: Build, curve: ForceCurve): string[] {
   return [...new Set(failed)].map((reason) => text.chart.bandFailed(build.name, reason));
 }
 
-export function Warnings(): JSX.Element | null {
+/** Of the builds on show, as the chart stands now. */
+export function warningLines(): string[] {
   const known = visibleBuilds.value.map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
   const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
-  const lines = [
+  return [
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
     ),
@@ -93,6 +94,10 @@ export function Warnings(): JSX.Element | null {
     ...cavitationLine(solved),
     ...wavesLine(solved),
   ];
+}
+
+export function Warnings(): JSX.Element | null {
+  const lines = warningLines();
   if (lines.length === 0) return null;
   return (
     <div class="warnings" role="status">

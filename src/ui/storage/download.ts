@@ -1,5 +1,5 @@
-/** Hands a text to the person as a file. */
-export function download(fileName: string, content: string, type = 'application/json'): void {
+/** Hands a text or a picture to the person as a file. */
+export function download(fileName: string, content: BlobPart, type = 'application/json'): void {
   const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;

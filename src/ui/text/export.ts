@@ -28,6 +28,7 @@ export const exportWords = {
     invented: 'Invented demo: no such machine, maker or rider exists.',
     madeWith: 'Drawn by Shimwright.',
     conditions: (theory: string, oil: string, position: string) => `${theory}; oil at ${oil}; ${position}.`,
+    driven: (stroke: string, frequency: string) => `Last cycle of a sine of ${stroke} at ${frequency}.`,
     midStroke: 'mid-stroke',
     stroke: (position: string) => `${position} from full extension`,
     cyclePicture: { position: 'Force over position', speed: 'Force over speed' },

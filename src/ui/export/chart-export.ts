@@ -1,0 +1,77 @@
+/** What the chart on show gives: pictures, its data, and the whole curve of the build on show. */
+import { cycleOf } from '../app/cycle-solve.ts';
+import { tell } from '../app/notices.ts';
+import { bands, family } from '../app/preferences.ts';
+import { outcomes } from '../app/solve.ts';
+import { selectedBuild, visibleBuilds } from '../app/store.ts';
+import { chart, shown, shownLines, tab } from '../charts/chart-model.ts';
+import type { LoopAxis } from '../cycle/cycle-lines.ts';
+import { text } from '../text/en.ts';
+import { saveChart, saveLoop } from './chart-pictures.ts';
+import { chartRows } from './chart-table.ts';
+import { curveRows } from './curve-table.ts';
+import { cycleRows } from './cycle-table.ts';
+import type { ExportChoice } from './export-menu.tsx';
+import { saveCsv } from './readings-export.ts';
+import type { Row } from './table-text.ts';
+
+const words = text.export;
+
+const tellNothing = (): void => tell(words.nothingSolved, { tone: 'problem' });
+
+function saveRows(what: string, rows: readonly Row[]): void {
+  if (rows.length === 0) tellNothing();
+  else saveCsv(what, rows);
+}
+
+const nameNow = (name: string, stale: boolean): string => (stale ? words.lastSolved(name) : name);
+
+function saveChartData(): void {
+  const builds = visibleBuilds.value.flatMap(({ id, name }) => {
+    const outcome = outcomes.value.get(id);
+    return outcome?.curve ? [{ id, name: nameNow(name, outcome.stale), curve: outcome.curve }] : [];
+  });
+  const beside = { ...shown.value, withBands: bands.value === 'shown' };
+  saveRows(words.files[chart.value], chartRows(chart.value, builds, beside, family.value));
+}
+
+function saveCycleData(): void {
+  const loops = visibleBuilds.value.flatMap((build) => {
+    const answer = cycleOf(build);
+    return answer.status === 'finished' ? [{ name: nameNow(build.name, answer.stale), loop: answer.reading.loop }] : [];
+  });
+  saveRows(words.files.cycle, cycleRows(loops, family.value));
+}
+
+function saveCurve(): void {
+  const { id, name } = selectedBuild.value;
+  const outcome = outcomes.value.get(id);
+  const rows = outcome?.curve ? curveRows(outcome.curve, family.value) : [];
+  saveRows(`${words.files.curve} ${nameNow(name, outcome?.stale ?? false)}`, rows);
+}
+
+const loopChoices = (axis: LoopAxis): ExportChoice[] => [
+  { id: `${axis}-svg`, label: words.loopSvg[axis], run: () => void saveLoop(axis, 'svg') },
+  { id: `${axis}-png`, label: words.loopPng[axis], run: () => void saveLoop(axis, 'png') },
+];
+
+/** A picture of nothing would be a frame that looks like an answer. */
+const ifSolved = (run: () => Promise<void>) => (): void => {
+  if (shownLines.value.length === 0) tellNothing();
+  else void run();
+};
+
+export function chartChoices(): ExportChoice[] {
+  const pictures: ExportChoice[] =
+    tab.value === 'cycle'
+      ? [...loopChoices('position'), ...loopChoices('speed')]
+      : [
+          { id: 'chart-svg', label: words.pictureSvg, run: ifSolved(() => saveChart('svg')) },
+          { id: 'chart-png', label: words.picturePng, run: ifSolved(() => saveChart('png')) },
+        ];
+  return [
+    ...pictures,
+    { id: 'chart-csv', label: words.chartCsv, run: tab.value === 'cycle' ? saveCycleData : saveChartData },
+    { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
+  ];
+}

@@ -1,0 +1,104 @@
+/** The chart on show, or a loop of the cycle, as a picture file drawn by the charts library. */
+import { position_mm } from '../app/conditions.ts';
+import { frequency_Hz, stroke_mm } from '../app/cycle-solve.ts';
+import { tell } from '../app/notices.ts';
+import { showField } from '../app/quantities.ts';
+import { project, theory } from '../app/store.ts';
+import { chart, cut, plotView, shownLevels, shownLines, wayShown } from '../charts/chart-model.ts';
+import { warningLines } from '../charts/warnings.tsx';
+import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
+import { download } from '../storage/download.ts';
+import { text } from '../text/en.ts';
+import { type Figure, type FigureRequest, figureOf, type Sign } from './chart-figure.ts';
+import { exportName } from './file-name.ts';
+import { lightInks } from './light-inks.ts';
+
+type Plotly = typeof import('plotly.js-dist');
+
+const words = text.export;
+
+export type PictureFormat = 'svg' | 'png';
+const TYPES: Readonly<Record<PictureFormat, string>> = { svg: 'image/svg+xml', png: 'image/png' };
+
+/** Dots of a PNG for each of the drawing: sharp in print. */
+export const PNG_SCALE = 2;
+
+/** Hands a picture to the person, or tells why there is none. */
+export async function savePicture(what: string, format: PictureFormat, draw: () => Promise<BlobPart>): Promise<void> {
+  try {
+    const name = exportName(project.value.name, what, format);
+    download(name, await draw(), TYPES[format]);
+    tell(words.saved(name));
+  } catch (error) {
+    tell(words.notDrawn(error instanceof Error ? error.message : String(error)), { tone: 'problem' });
+  }
+}
+
+const bytesOf = (base64: string): Uint8Array<ArrayBuffer> =>
+  Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+
+async function drawn({ data, layout, width, height }: Figure, format: PictureFormat): Promise<BlobPart> {
+  const loaded = (await import('plotly.js-dist')) as Plotly & { default?: Plotly };
+  const { toImage } = loaded.default ?? loaded;
+  const scale = format === 'png' ? PNG_SCALE : 1;
+  const config = { staticPlot: true };
+  const image = await toImage({ data, layout, config }, { format, width, height, scale, imageDataOnly: true });
+  return format === 'png' ? bytesOf(image) : image;
+}
+
+/** What holds for every picture: solved how, and how far to trust it. */
+function commonNotes(): string[] {
+  const { fluid, invented } = project.value;
+  const at = position_mm.value;
+  const position = at === undefined ? words.midStroke : words.stroke(showField('length', at));
+  return [
+    words.conditions(text.theoryShort[theory.value], showField('temperature', fluid.temperature_degC), position),
+    `${text.chart.estimate} ${words.madeWith}`,
+    ...(invented ? [words.invented] : []),
+  ];
+}
+
+const signsNow = (): Sign[] =>
+  shownLines.value.flatMap((line) =>
+    line.marks.flatMap(({ sign, x }) => {
+      const y = cut(line, x);
+      return y === undefined ? [] : [{ x, y, sign, colour: line.colour }];
+    }),
+  );
+
+const page = (): Pick<FigureRequest, 'inks' | 'font'> => ({
+  inks: lightInks(),
+  font: getComputedStyle(document.body).fontFamily,
+});
+
+function chartFigure(): Figure {
+  const isForce = chart.value === 'force';
+  return figureOf({
+    title: words.title(project.value.name, text.chart.tabs[chart.value]),
+    view: plotView.value,
+    signs: signsNow(),
+    levels: shownLevels.value,
+    up: isForce ? text.chart.compression : wayShown(),
+    ...(isForce && { down: text.chart.rebound }),
+    notes: [...warningLines(), ...commonNotes()],
+    ...page(),
+  });
+}
+
+function loopFigure(axis: LoopAxis): Figure {
+  const driven = words.driven(showField('length', stroke_mm.value), showField('frequency', frequency_Hz.value));
+  return figureOf({
+    title: words.title(project.value.name, words.cyclePicture[axis]),
+    view: (axis === 'position' ? overPosition : overSpeed).value,
+    signs: [],
+    levels: [],
+    notes: [driven, ...commonNotes()],
+    ...page(),
+  });
+}
+
+export const saveChart = (format: PictureFormat): Promise<void> =>
+  savePicture(words.files[chart.value], format, async () => drawn(chartFigure(), format));
+
+export const saveLoop = (axis: LoopAxis, format: PictureFormat): Promise<void> =>
+  savePicture(words.files[`cycle-${axis}`], format, async () => drawn(loopFigure(axis), format));
