@@ -7,6 +7,7 @@ import { route } from './app/route.ts';
 import { isOpen } from './app/store.ts';
 import { ChartView } from './charts/chart-view.tsx';
 import { Readout } from './charts/readout.tsx';
+import { LessonsPanel } from './lessons/lessons-panel.tsx';
 import { AdjusterList } from './panels/adjuster-list.tsx';
 import { BuildList } from './panels/build-list.tsx';
 import { Cautions } from './panels/cautions.tsx';
@@ -59,6 +60,7 @@ function BenchPage(): JSX.Element {
       <TopBar />
       <Bars />
       <main class="bench">
+        <LessonsPanel />
         <div class="side">
           <BuildList />
           <AdjusterList />

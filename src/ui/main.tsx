@@ -8,6 +8,7 @@ import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
 import { Bench } from './bench.tsx';
+import { startLessons } from './lessons/result.ts';
 import { startOffline } from './offline/updates.ts';
 import { followLinks } from './projects/sharing.ts';
 import { startAccess } from './storage/access.ts';
@@ -29,6 +30,7 @@ async function open(): Promise<void> {
   startWith(first.project, first.id);
   startSolving();
   startBands();
+  startLessons();
   startAutosave();
   startAccess();
   followLinks();

@@ -35,6 +35,10 @@ export const family = signal<Family>(oneOf(['metric', 'imperial'], readStored('s
 export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
 export const gasForce = signal<GasForce>(oneOf(GAS_FORCES, readStored('shimwright.gas-force'), 'shown'));
 export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwright.bands'), 'hidden'));
+/** Lessons that were answered once, by their ids. */
+export const lessonsDone = signal<readonly string[]>(
+  (readStored('shimwright.lessons-done') ?? '').split(' ').filter(Boolean),
+);
 
 const darkQuery = window.matchMedia('(prefers-color-scheme: dark)');
 const systemDark = signal(darkQuery.matches);
@@ -52,6 +56,7 @@ export function keepPreferences(): void {
   effect(() => store('shimwright.family', family.value));
   effect(() => store('shimwright.gas-force', gasForce.value));
   effect(() => store('shimwright.bands', bands.value));
+  effect(() => store('shimwright.lessons-done', lessonsDone.value.join(' ')));
   effect(() => {
     store('shimwright.theme', theme.value);
     document.documentElement.dataset.theme = isDark() ? 'dark' : 'light';

@@ -6,6 +6,7 @@ import { openDemo, openFile, saveCopy } from '../app/files.ts';
 import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
 import { solverState } from '../app/solve.ts';
 import { project, redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
+import { LessonsButton } from '../lessons/lessons-panel.tsx';
 import { LinkButton } from '../projects/link-bars.tsx';
 import { Projects } from '../projects/projects-view.tsx';
 import { ProofLink } from '../proof/proof-link.tsx';
@@ -120,6 +121,7 @@ export function TopBar(): JSX.Element {
         />
       </div>
       <FileButtons />
+      <LessonsButton />
       <ProofLink />
       <div class="group">
         <UnitChoice />

@@ -1,0 +1,169 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { text } from '../../src/ui/text/en.ts';
+import { lessonsWords as words } from '../../src/ui/text/lessons.ts';
+import { barriers, cell, demoText, drop, onBench, settled } from './bench-page.ts';
+
+const button = (page: Page, name: string) => page.locator('.lessons').getByRole('button', { name, exact: true });
+const open = (page: Page) => page.getByRole('button', { name: words.button, exact: true }).click();
+const pick = (page: Page, id: keyof typeof words.lessons) => page.locator(`[data-lesson=${id}]`).click();
+const result = (page: Page, state: 'met' | 'not-yet') =>
+  page.locator(`.lesson-result[data-result=${state}][data-settled=true] .lesson-mark`).waitFor();
+const said = (page: Page) => page.locator('.lesson-result').textContent();
+const title = (page: Page) => page.locator('#lessons-title').textContent();
+const name = (page: Page) => page.getByLabel(text.bar.projectName).inputValue();
+const focusedId = (page: Page) => page.evaluate(() => document.activeElement?.id ?? '');
+
+describe('a lesson', () => {
+  it('is answered through the fields of the bench; leaving brings the own project back as it was', () =>
+    onBench(async (page) => {
+      const mine = demoText().replace('Larkspur 230 rear damper (invented)', 'Mine');
+      await drop(page, 'mine.shimwright.json', mine);
+      await expect.poll(() => name(page)).toBe('Mine');
+      await cell(page, 0, 'count').fill('2');
+      await settled(page);
+      await open(page);
+      await pick(page, 'face');
+      expect(await title(page)).toBe(words.lessons.face.title);
+      await result(page, 'not-yet');
+      expect(await said(page)).toContain(words.nothingStrayed);
+      expect(await name(page)).toBe(words.project(words.lessons.face.title));
+      expect(await cell(page, 0, 'count').inputValue()).toBe('1');
+
+      await cell(page, 0, 'thickness_mm').fill('0.28');
+      await expect.poll(() => said(page)).toMatch(/Compression at 0.30 m\/s: now [−-]\d\.\d %, too high/);
+      await result(page, 'not-yet');
+      await cell(page, 0, 'thickness_mm').fill('0.25');
+      await result(page, 'met');
+      expect(await said(page)).toContain(words.lessons.face.learnt);
+      await cell(page, 1, 'thickness_mm').fill('0.15');
+      await result(page, 'not-yet');
+      expect(await said(page)).toContain(words.parts['compression-second-thickness']);
+
+      await button(page, words.leave).click();
+      await settled(page);
+      expect(await name(page)).toBe('Mine');
+      expect(await cell(page, 0, 'count').inputValue()).toBe('2');
+      expect(await page.locator('[data-lesson=face] .lesson-done').count()).toBe(1);
+      expect(await page.locator('.lesson-done').count()).toBe(1);
+      await page.locator('.saving.saved').waitFor({ state: 'attached' });
+      await page.reload();
+      await settled(page);
+      expect(await name(page)).toBe('Mine');
+      await open(page);
+      expect(await page.locator('.lesson-done').count()).toBe(1);
+    }));
+
+  it('about the gas is answered in the damper form, and marks what strayed', () =>
+    onBench(async (page) => {
+      await open(page);
+      await pick(page, 'gas');
+      await result(page, 'not-yet');
+      expect(await said(page)).toMatch(/now [−-]\d\.\d bar, too low/);
+      const group = page.locator('details').filter({ hasText: text.damper.groups.gas }).last();
+      await group.locator('summary').click();
+      await group.getByRole('textbox').first().fill('10');
+      await result(page, 'met');
+    }));
+
+  it('follows the theory of the bench, and does not count what the charts do not reach', () =>
+    onBench(async (page) => {
+      await open(page);
+      await pick(page, 'face');
+      await cell(page, 0, 'thickness_mm').fill('0.25');
+      await result(page, 'met');
+      await page.getByLabel(text.chart.upTo).fill('0.2');
+      await result(page, 'not-yet');
+      expect(await said(page)).toContain(words.short['beyond-chart']);
+    }));
+});
+
+describe('everyone', () => {
+  it('walks through all lessons by keyboard, and every one begins unanswered', () =>
+    onBench(async (page) => {
+      await page.locator('#lessons-button').focus();
+      await page.keyboard.press('Enter');
+      await expect.poll(() => focusedId(page)).toBe('lessons-title');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Enter');
+      for (const [n, lesson] of Object.values(words.lessons).entries()) {
+        await expect.poll(() => title(page)).toBe(lesson.title);
+        await expect.poll(() => focusedId(page)).toBe('lessons-title');
+        await result(page, 'not-yet');
+        expect(await said(page)).toContain(words.nothingStrayed);
+        if (n === Object.keys(words.lessons).length - 1) break;
+        await button(page, words.next).focus();
+        await page.keyboard.press('Enter');
+      }
+      expect(await button(page, words.next).isDisabled()).toBe(true);
+      await button(page, words.leave).focus();
+      await page.keyboard.press('Enter');
+      await expect.poll(() => title(page)).toBe(words.title);
+      await button(page, words.close).focus();
+      await page.keyboard.press('Enter');
+      expect(await focusedId(page)).toBe('lessons-button');
+    }));
+
+  it('rests when the lesson is undone, and goes on when it is redone', () =>
+    onBench(async (page) => {
+      const before = await name(page);
+      await open(page);
+      await pick(page, 'clamp');
+      await result(page, 'not-yet');
+      await page
+        .getByRole('button', { name: /^Undo: / })
+        .first()
+        .click();
+      await expect.poll(() => title(page)).toBe(words.title);
+      expect(await name(page)).toBe(before);
+      await page
+        .getByRole('button', { name: /^Redo: / })
+        .first()
+        .click();
+      await expect.poll(() => title(page)).toBe(words.lessons.clamp.title);
+      await result(page, 'not-yet');
+    }));
+
+  it.each([
+    [1440, 'light'],
+    [1440, 'dark'],
+    [1024, 'light'],
+    [390, 'light'],
+    [390, 'dark'],
+  ] as const)('meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)', (width, colorScheme) =>
+    onBench(
+      async (page) => {
+        await open(page);
+        expect(await barriers(page)).toEqual([]);
+        await pick(page, 'crossover');
+        await result(page, 'not-yet');
+        await settled(page);
+        expect(await barriers(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+        if (process.env.LESSON_PICTURES)
+          await page.screenshot({ path: `${process.env.LESSON_PICTURES}/lesson-${width}-${colorScheme}.png` });
+      },
+      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
+    ),
+  );
+
+  it('keeps the charts clear of the panel on a wide screen, and the upper half of a phone', () =>
+    onBench(async (page) => {
+      const box = async (selector: string) => {
+        const found = await page.locator(selector).first().boundingBox();
+        if (!found) throw new Error(`${selector} is not on the page`);
+        return found;
+      };
+      await open(page);
+      await pick(page, 'face');
+      await settled(page);
+      const panel = await box('.lessons');
+      for (const view of ['.charts', '.section', '.builds'])
+        expect((await box(view)).x).toBeGreaterThanOrEqual(panel.x + panel.width);
+      await page.setViewportSize({ width: 390, height: 800 });
+      const drawer = await box('.lessons');
+      expect(drawer.y).toBeGreaterThanOrEqual(400);
+      expect(drawer.y + drawer.height).toBeCloseTo(800, 0);
+    }));
+});
