@@ -9,7 +9,7 @@ import { openId, readOnly } from '../app/store.ts';
 import { keeping } from '../text/keeping.ts';
 import { catchUp, flush, isUnsaved, keepApart, setWaiting } from './autosave.ts';
 import { withDb } from './connection.ts';
-import { type Hold, hasLocks, hold } from './hold.ts';
+import { type Hold, hasLocks, heldNames, hold } from './hold.ts';
 import { remember } from './remembered.ts';
 import { claim } from './states.ts';
 import { listenToTabs, type TabMessage, tabId, tellTabs } from './tabs.ts';
@@ -48,14 +48,23 @@ async function arrive(id: string): Promise<void> {
   setWaiting(id, true);
   if (before) void depart(before);
   if (!hasLocks()) return settle(here);
-  const patience = setTimeout(() => {
-    if (session !== here || here.held) return;
-    setAccess('reading');
-    // Edits made before this was known go on as a project of their own.
-    if (isUnsaved(id)) keepApart(id);
-  }, PATIENCE_MS);
+  setTimeout(() => void readIfHeldElsewhere(here), PATIENCE_MS);
   await waitFor(here);
-  clearTimeout(patience);
+}
+
+/** A busy browser may be slow to grant what no other tab has: that is no reason to read only. */
+async function readIfHeldElsewhere(here: Session): Promise<void> {
+  const isWaiting = () => session === here && !here.held && access.value === 'opening';
+  if (!isWaiting()) return;
+  const held = await heldNames();
+  if (!isWaiting()) return;
+  if (!held.has(lockName(here.id))) {
+    setTimeout(() => void readIfHeldElsewhere(here), PATIENCE_MS);
+    return;
+  }
+  setAccess('reading');
+  // Edits made before this was known go on as a project of their own.
+  if (isUnsaved(here.id)) keepApart(here.id);
 }
 
 async function depart(before: Session): Promise<void> {
