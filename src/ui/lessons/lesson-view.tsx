@@ -1,4 +1,5 @@
 /** One lesson: what to look at, the question, and the result as it stands. */
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { Icon } from '../panels/icons.tsx';
 import { lessonsWords as words } from '../text/lessons.ts';
@@ -75,12 +76,25 @@ export function LessonView({ session }: { session: Session }): JSX.Element {
   const { lesson } = session;
   const said = words.lessons[lesson.id];
   const shown = result.value;
+  const isFolded = useSignal(false);
   const isMet = shown?.state === 'judged' && shown.verdict.isMet;
   return (
     <div class="lesson-body">
-      <p class="hint">{words.place(placeOf(lesson.id) + 1, LESSONS.length)}</p>
+      <div class="lesson-place">
+        <p class="hint">{words.place(placeOf(lesson.id) + 1, LESSONS.length)}</p>
+        <button
+          type="button"
+          class="button"
+          aria-expanded={!isFolded.value}
+          onClick={() => {
+            isFolded.value = !isFolded.value;
+          }}
+        >
+          {isFolded.value ? words.more : words.less}
+        </button>
+      </div>
       <div class="lesson-parts">
-        <section aria-label={words.steps}>
+        <section aria-label={words.steps} hidden={isFolded.value}>
           <h3>{words.steps}</h3>
           <ol class="lesson-steps">
             {said.steps.map((step) => (
@@ -89,8 +103,8 @@ export function LessonView({ session }: { session: Session }): JSX.Element {
           </ol>
         </section>
         <section aria-label={words.question}>
-          <h3>{words.question}</h3>
-          <p>{said.question}</p>
+          <h3 hidden={isFolded.value}>{words.question}</h3>
+          <p hidden={isFolded.value}>{said.question}</p>
           <ul class="lesson-goals">
             {lesson.goals.map((goal, i) => (
               <GoalRow key={i} goal={goal} />
@@ -108,7 +122,7 @@ export function LessonView({ session }: { session: Session }): JSX.Element {
           </div>
         </section>
       </div>
-      <Buttons session={session} />
+      {!isFolded.value && <Buttons session={session} />}
     </div>
   );
 }

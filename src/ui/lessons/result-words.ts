@@ -4,17 +4,15 @@ import { lessonsWords as words } from '../text/lessons.ts';
 import type { Finding } from './check.ts';
 import type { Goal } from './lesson.ts';
 
-const DIGITS = 1;
-
-/** `−14.2 %`, `+3.0 %`, `0 %`. */
-function signedPercent(share: number): string {
-  const number = showNumber(share * 100, DIGITS);
-  const isZero = Number.parseFloat(number.replace(/[^\d]/g, '')) === 0;
-  return isZero ? '0 %' : `${share > 0 ? '+' : ''}${number} %`;
+/** `−14.2 %`, `+3 %`, `0 %`: a tenth only where there is one. */
+function percent(share: number, sign = true): string {
+  const tenths = Math.round(share * 1000);
+  if (tenths === 0) return '0 %';
+  return `${sign && tenths > 0 ? '+' : ''}${showNumber(tenths / 10, tenths % 10 === 0 ? 0 : 1)} %`;
 }
 
 const written = (goal: Goal, value: number): string =>
-  goal.kind === 'force' ? signedPercent(value) : show('pressure', value);
+  goal.kind === 'force' ? percent(value) : show('pressure', value);
 
 /** `Compression at 0.30 m/s` */
 export function goalName(goal: Goal): string {
@@ -23,15 +21,16 @@ export function goalName(goal: Goal): string {
   return goal.kind === 'margin' ? words.marginOf(at) : at;
 }
 
-/** `−20.0 % to −10.0 %` */
+/** `−20 % to −10 %` */
 export function goalRange(goal: Goal): string {
   if (goal.kind === 'margin') return words.between(written(goal, goal.least_Pa), written(goal, goal.most_Pa));
-  if (goal.least === -goal.most) return words.asBefore(`${showNumber(goal.most * 100, DIGITS)} %`);
+  if (goal.least === -goal.most) return words.asBefore(percent(goal.most, false));
   return words.between(written(goal, goal.least), written(goal, goal.most));
 }
 
-/** `now −14.2 %, as asked` */
+/** `now −4 %, too firm` */
 export function findingWords({ goal, measured, state }: Finding): string {
-  const now = measured === undefined ? [] : [words.now(written(goal, measured))];
-  return [...now, words.short[state]].join(', ');
+  if (measured === undefined || state === 'not-solved' || state === 'beyond-chart')
+    return words.noNumber[state === 'beyond-chart' ? state : 'not-solved'];
+  return `${words.now(written(goal, measured))}, ${words.state[goal.kind][state]}`;
 }

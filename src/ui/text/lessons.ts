@@ -45,8 +45,8 @@ export const lessonsWords = {
   doneCount: (done: number, all: number) => `${done} of ${all} done`,
   place: (n: number, all: number) => `Lesson ${n} of ${all}`,
   close: 'Close the lessons',
-  less: 'Show less',
-  more: 'Show the lesson',
+  less: 'Result only',
+  more: 'Whole lesson',
   previous: 'Previous',
   next: 'Next',
   again: 'Start again',
@@ -72,10 +72,11 @@ export const lessonsWords = {
   between: (least: string, most: string) => `${least} to ${most}`,
   marginOf: (at: string) => `${at}, oil pressure above where air comes out`,
   now: (measured: string) => `now ${measured}`,
-  short: {
-    met: 'as asked',
-    'too-low': 'too low',
-    'too-high': 'too high',
+  state: {
+    force: { met: 'as asked', 'too-low': 'too soft', 'too-high': 'too firm' },
+    margin: { met: 'as asked', 'too-low': 'too little', 'too-high': 'more than needed' },
+  },
+  noNumber: {
     'not-solved': 'not solved, so there is no number',
     'beyond-chart': 'the charts end before this speed: raise “Up to” on the charts',
   },
