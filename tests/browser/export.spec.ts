@@ -90,7 +90,7 @@ describe('the export menu', () => {
   it('stays on a narrow page', () =>
     onBench(
       async (page) => {
-        for (const sheet of ['chart', 'readout'] as const) {
+        for (const sheet of ['chart', 'readout', 'section'] as const) {
           await menu(page, sheet).click();
           const box = await page.locator('.export-list').boundingBox();
           expect(box?.x).toBeGreaterThanOrEqual(0);
@@ -198,5 +198,58 @@ describe('the chart', () => {
       const svg = await readSvg(page, (await fetched(page, 'chart', 'position-svg')).bytes.toString());
       expect(svg).toMatchObject({ acting: 0, outside: [] });
       expect(svg.words.replaceAll('\u00a0', ' ')).toContain(words.cyclePicture.position);
+    }));
+});
+
+describe('the section', () => {
+  it('arrives as SVG with its styles, its scale and its title block in it; as PNG of twice its size', () =>
+    onBench(async (page) => {
+      const { name, bytes } = await fetched(page, 'section', 'section-svg');
+      expect(name).toMatch(/-section\.svg$/);
+      const svg = await readSvg(page, bytes.toString('utf8'));
+      expect(svg).toMatchObject({ root: 'svg', acting: 0, outside: [] });
+      const block = await page.locator('.title-block dd').allTextContents();
+      const plain = svg.words.replaceAll(/\s+/g, ' ');
+      for (const value of block) expect(plain).toContain(value);
+      expect(block[1]).toMatch(/: 1/);
+      expect(svg.colours.join()).not.toMatch(/var\(|color-mix|currentcolor|light-dark/);
+      const shims = await page.locator('.drawing .shim').count();
+      const drawnShims = await page.evaluate((written) => {
+        const parsed = new DOMParser().parseFromString(written, 'image/svg+xml');
+        return [...parsed.querySelectorAll('path')].map((path) => path.getAttribute('d'));
+      }, bytes.toString('utf8'));
+      const onPage = await page
+        .locator('.drawing .shim')
+        .evaluateAll((paths) => paths.map((path) => path.getAttribute('d')));
+      expect(shims).toBeGreaterThan(0);
+      for (const d of onPage) expect(drawnShims).toContain(d);
+      const png = await fetched(page, 'section', 'section-png');
+      expect(pngSize(png.bytes)).toEqual([svg.width * 2, svg.height * 2]);
+      await expect.poll(() => notice(page).textContent()).toContain(words.saved(png.name));
+    }));
+
+  it('is for a light page though the screen is dark, and the screen stays dark', () =>
+    onBench(
+      async (page) => {
+        const dark = await fetched(page, 'section', 'section-svg');
+        expect(await page.locator(':root[data-theme=dark]').count()).toBe(1);
+        expect(await page.locator('.drawing svg').count()).toBe(1);
+        await page.emulateMedia({ colorScheme: 'light' });
+        await page.locator(':root[data-theme=light]').waitFor({ state: 'attached' });
+        const light = await fetched(page, 'section', 'section-svg');
+        expect(dark.bytes.toString()).toBe(light.bytes.toString());
+      },
+      { colorScheme: 'dark' },
+    ));
+
+  it('a picture that cannot be made is told', () =>
+    onBench(async (page) => {
+      await page.evaluate(() => {
+        HTMLCanvasElement.prototype.toBlob = (done: BlobCallback) => done(null);
+      });
+      await choose(page, 'section', 'section-png');
+      const problem = page.locator('.notice.problem');
+      await problem.waitFor();
+      expect(await problem.textContent()).toContain(words.notDrawn(words.noPicture));
     }));
 });

@@ -7,6 +7,8 @@ import { showLength } from '../app/quantities.ts';
 import { activeRow, place, places, project, showPlace, visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { drawnStack, ghostStack, tallestLift } from '../app/views.ts';
+import { ExportMenu } from '../export/export-menu.tsx';
+import { sectionChoices } from '../export/section-export.ts';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
 import { drawingHeight } from './geometry.ts';
@@ -164,6 +166,7 @@ export function SectionView(): JSX.Element {
               axial.value = each;
             }}
           />
+          <ExportMenu of={text.export.sheets.section} choices={sectionChoices} />
         </span>
       </header>
       <Drawing />
