@@ -46,8 +46,11 @@ function find(goal: Goal, { startCurve, curve }: Evidence): Finding {
   if (typeof before === 'string') return { goal, state: before };
   if (typeof after === 'string') return { goal, state: after };
   if (goal.kind === 'margin') return judged(goal, airMargin(after), goal.least_Pa, goal.most_Pa);
-  return judged(goal, after.dampingForce_N / before.dampingForce_N - 1, goal.least, goal.most);
+  return judged(goal, withoutGas(after) / withoutGas(before) - 1, goal.least, goal.most);
 }
+
+/** As the charts show it on “Less gas” [N]. */
+const withoutGas = ({ force_N, gasForce_N }: ForcePoint): number => force_N - gasForce_N;
 
 /** The damper at the speed of the goal; beyond the last speed solved there is no number. */
 function read(curve: ForceCurve | undefined, { way, speed_m_s }: Goal): ForcePoint | 'not-solved' | 'beyond-chart' {

@@ -5,7 +5,8 @@ import { Icon } from '../panels/icons.tsx';
 import { lessonsWords as words } from '../text/lessons.ts';
 import { LESSONS } from './catalogue.ts';
 import type { Finding, Verdict } from './check.ts';
-import type { Goal } from './lesson.ts';
+import type { Goal, Lesson } from './lesson.ts';
+import { SHARED_PARTS } from './parts.ts';
 import { isSettled, type Result, result } from './result.ts';
 import { findingWords, goalName, goalRange } from './result-words.ts';
 import { leaveLesson, neighbour, openLesson, placeOf, type Session } from './session.ts';
@@ -72,6 +73,9 @@ function Buttons({ session }: { session: Session }): JSX.Element {
   );
 }
 
+/** Whether the answer lies in the person's build; in a change to damper, oil or gas the build beside it moves too. */
+const isOfBuild = ({ mayChange }: Lesson): boolean => !mayChange.some((part) => SHARED_PARTS.includes(part));
+
 export function LessonView({ session }: { session: Session }): JSX.Element {
   const { lesson } = session;
   const said = words.lessons[lesson.id];
@@ -105,6 +109,11 @@ export function LessonView({ session }: { session: Session }): JSX.Element {
         <section aria-label={words.question}>
           <h3 hidden={isFolded.value}>{words.question}</h3>
           <p hidden={isFolded.value}>{said.question}</p>
+          {lesson.goals.some(({ kind }) => kind === 'force') && (
+            <p class="hint" hidden={isFolded.value}>
+              {isOfBuild(lesson) ? words.measure : words.measureStart}
+            </p>
+          )}
           <ul class="lesson-goals">
             {lesson.goals.map((goal, i) => (
               <GoalRow key={i} goal={goal} />

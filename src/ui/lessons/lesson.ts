@@ -11,7 +11,7 @@ interface AtSpeed {
   readonly speed_m_s: number;
 }
 
-/** Damping force, without gas and friction, against that of the start: from `least` to `most` [-]. */
+/** Force without that of the gas, against that of the start: from `least` to `most` [-]. */
 export interface ForceGoal extends AtSpeed {
   readonly kind: 'force';
   readonly least: number;

@@ -16,6 +16,9 @@ export type Part =
   | 'gas-pressure'
   | 'gas';
 
+/** Of the damper with its oil and gas, which all builds share. */
+export const SHARED_PARTS: readonly Part[] = ['rebound-ports', 'damper', 'temperature', 'oil', 'gas-pressure', 'gas'];
+
 /** The first pattern that fits a place in the document names its part; the last one of a group takes what is left of it. */
 const STACK_PATTERNS: readonly [RegExp, StackPart][] = [
   [/^shims\.0\.thickness_mm$/, 'face-thickness'],

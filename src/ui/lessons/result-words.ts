@@ -7,8 +7,8 @@ import type { Goal } from './lesson.ts';
 /** `−14.2 %`, `+3 %`, `0 %`: a tenth only where there is one. */
 function percent(share: number, sign = true): string {
   const tenths = Math.round(share * 1000);
-  if (tenths === 0) return '0 %';
-  return `${sign && tenths > 0 ? '+' : ''}${showNumber(tenths / 10, tenths % 10 === 0 ? 0 : 1)} %`;
+  if (tenths === 0) return '0\u00a0%';
+  return `${sign && tenths > 0 ? '+' : ''}${showNumber(tenths / 10, tenths % 10 === 0 ? 0 : 1)}\u00a0%`;
 }
 
 const written = (goal: Goal, value: number): string =>

@@ -62,6 +62,8 @@ export const lessonsWords = {
   ownBuild: 'Yours',
   startBuild: 'As it was',
   result: 'Result',
+  measure: 'Force without that of the gas, against “As it was”. Choose “Less gas” on the charts to read it there.',
+  measureStart: 'Force without that of the gas, against the start of the lesson.',
   met: 'Met.',
   notYet: 'Not yet.',
   solving: 'Solving…',
