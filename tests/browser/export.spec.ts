@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, onBench } from './bench-page.ts';
+import { barriers, demoText, drop, onBench, settled } from './bench-page.ts';
 import { choose, fetched, menu, notice, pngSize, readSvg, rows } from './export-page.ts';
 
 const words = text.export;
@@ -198,5 +198,44 @@ describe('the section', () => {
       const problem = page.locator('.notice.problem');
       await problem.waitFor();
       expect(await problem.textContent()).toContain(words.notDrawn(words.noPicture));
+    }));
+});
+
+describe('what must not happen', () => {
+  it('a name that looks like a page or a formula acts nowhere', () =>
+    onBench(async (page) => {
+      const hostile = '=<a href="https://example.org/x">x</a><script>1</script>';
+      const project = JSON.parse(demoText());
+      project.name = hostile;
+      project.builds[1].name = hostile;
+      await drop(page, 'hostile.json', JSON.stringify(project));
+      await expect.poll(() => page.getByLabel(text.bar.projectName).inputValue()).toBe(hostile);
+      await settled(page);
+      for (const [sheet, choice] of [
+        ['chart', 'chart-svg'],
+        ['section', 'section-svg'],
+      ] as const) {
+        const svg = await readSvg(page, (await fetched(page, sheet, choice)).bytes.toString());
+        expect(svg).toMatchObject({ root: 'svg', acting: 0, outside: [] });
+        expect(svg.words.replaceAll(/\s/g, '')).toContain(hostile.replaceAll(/\s/g, ''));
+      }
+      const table = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
+      expect(table[0]).toContain(`"'=<a href=""https://example.org/x"">`);
+    }));
+
+  it('with no build on show there is no picture and no table, and that is told', () =>
+    onBench(async (page) => {
+      for (const name of await page.locator('.build-name').allTextContents())
+        await page.getByRole('switch', { name: text.builds.show(name), exact: true }).click();
+      const refused = async (choice: string): Promise<void> => {
+        await choose(page, 'chart', choice);
+        const problem = page.locator('.notice.problem');
+        await problem.waitFor();
+        expect(await problem.textContent()).toContain(words.nothingSolved);
+        await problem.getByRole('button', { name: text.notices.dismiss }).click();
+      };
+      for (const choice of ['chart-svg', 'chart-csv']) await refused(choice);
+      await page.getByRole('button', { name: text.chart.tabs.cycle, exact: true }).click();
+      for (const choice of ['position-svg', 'chart-csv']) await refused(choice);
     }));
 });

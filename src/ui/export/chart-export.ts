@@ -5,7 +5,7 @@ import { bands, family } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
 import { selectedBuild, visibleBuilds } from '../app/store.ts';
 import { chart, shown, shownLines, tab } from '../charts/chart-model.ts';
-import type { LoopAxis } from '../cycle/cycle-lines.ts';
+import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
 import { text } from '../text/en.ts';
 import { saveChart, saveLoop } from './chart-pictures.ts';
 import { chartRows } from './chart-table.ts';
@@ -50,24 +50,27 @@ function saveCurve(): void {
   saveRows(`${words.files.curve} ${nameNow(name, outcome?.stale ?? false)}`, rows);
 }
 
-const loopChoices = (axis: LoopAxis): ExportChoice[] => [
-  { id: `${axis}-svg`, label: words.loopSvg[axis], run: () => void saveLoop(axis, 'svg') },
-  { id: `${axis}-png`, label: words.loopPng[axis], run: () => void saveLoop(axis, 'png') },
-];
-
 /** A picture of nothing would be a frame that looks like an answer. */
-const ifSolved = (run: () => Promise<void>) => (): void => {
-  if (shownLines.value.length === 0) tellNothing();
+const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): void => {
+  if (lines.length === 0) tellNothing();
   else void run();
 };
+
+function loopChoices(axis: LoopAxis): ExportChoice[] {
+  const { lines } = (axis === 'position' ? overPosition : overSpeed).value;
+  return [
+    { id: `${axis}-svg`, label: words.loopSvg[axis], run: ifDrawn(lines, () => saveLoop(axis, 'svg')) },
+    { id: `${axis}-png`, label: words.loopPng[axis], run: ifDrawn(lines, () => saveLoop(axis, 'png')) },
+  ];
+}
 
 export function chartChoices(): ExportChoice[] {
   const pictures: ExportChoice[] =
     tab.value === 'cycle'
       ? [...loopChoices('position'), ...loopChoices('speed')]
       : [
-          { id: 'chart-svg', label: words.pictureSvg, run: ifSolved(() => saveChart('svg')) },
-          { id: 'chart-png', label: words.picturePng, run: ifSolved(() => saveChart('png')) },
+          { id: 'chart-svg', label: words.pictureSvg, run: ifDrawn(shownLines.value, () => saveChart('svg')) },
+          { id: 'chart-png', label: words.picturePng, run: ifDrawn(shownLines.value, () => saveChart('png')) },
         ];
   return [
     ...pictures,
