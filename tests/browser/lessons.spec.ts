@@ -61,6 +61,28 @@ describe('a lesson', () => {
       expect(await page.locator('.lesson-done').count()).toBe(1);
     }));
 
+  it('goes on after a reload, and still knows the way back', () =>
+    onBench(async (page) => {
+      await drop(page, 'mine.shimwright.json', demoText().replace('Larkspur 230 rear damper (invented)', 'Mine'));
+      await expect.poll(() => name(page)).toBe('Mine');
+      await cell(page, 0, 'count').fill('2');
+      await settled(page);
+      await page.locator('.saving.saved').waitFor({ state: 'attached' });
+      await open(page);
+      await pick(page, 'preload');
+      await page.getByLabel(text.stack.seatHeight, { exact: true }).fill('0.15');
+      await result(page, 'met');
+      await page.locator('.saving.saved').waitFor({ state: 'attached' });
+      await page.reload();
+      await settled(page);
+      expect(await title(page)).toBe(words.lessons.preload.title);
+      await result(page, 'met');
+      await button(page, words.leave).click();
+      await expect.poll(() => name(page)).toBe('Mine');
+      expect(await cell(page, 0, 'count').inputValue()).toBe('2');
+      await expect.poll(() => title(page)).toBe(words.title);
+    }));
+
   it('about the gas is answered in the damper form', () =>
     onBench(async (page) => {
       await open(page);

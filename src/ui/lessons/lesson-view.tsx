@@ -66,7 +66,7 @@ function Buttons({ session }: { session: Session }): JSX.Element {
       <button type="button" class="button" onClick={() => openLesson(lesson)}>
         {words.again}
       </button>
-      <button type="button" class="button" title={words.leaveWhy} onClick={leaveLesson}>
+      <button type="button" class="button" title={words.leaveWhy} onClick={() => void leaveLesson()}>
         {words.leave}
       </button>
     </div>
