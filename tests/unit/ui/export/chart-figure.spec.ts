@@ -36,6 +36,23 @@ describe('a chart that stands alone', () => {
     expect(figureOf(request()).data[2].name).toBe('Custom (as last solved)');
   });
 
+  it('keeps bands under the lines, signs at their places, and levels with their names', () => {
+    const area = { x: [0, 1], low: [0, 80], high: [0, 120], colour: buildColour(0, true) };
+    const { data, layout } = figureOf(
+      request({
+        view: { ...request().view, areas: [area] },
+        signs: [{ x: 0.5, y: 50, sign: '≈', colour: buildColour(1, true) }],
+        levels: [{ value: 12, label: 'gas 12 bar' }],
+      }),
+    );
+    expect(data[0]).toMatchObject({ fill: 'toself', fillcolor: buildColour(0, false), y: [0, 80, 120, 0] });
+    expect(layout.annotations).toContainEqual(
+      expect.objectContaining({ text: '≈', x: 0.5, y: 50, font: { size: 20, color: buildColour(1, false) } }),
+    );
+    expect(layout.annotations).toContainEqual(expect.objectContaining({ text: 'gas 12 bar', y: 12 }));
+    expect(layout.shapes).toMatchObject([{ y0: 12, y1: 12 }]);
+  });
+
   it('is as much higher as it has more to say', () => {
     const short = figureOf(request());
     const long = figureOf(request({ notes: ['Estimates.', 'And one more.'] }));
