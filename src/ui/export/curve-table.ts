@@ -87,6 +87,15 @@ function baseColumns(family: Family): Column[] {
   ];
 }
 
+/** Where less oil passes than is counted, so that the force is higher. */
+function cavitationColumns(): Column[] {
+  const told = (paths: ForcePoint['cavitating']): Cell => paths?.map(({ path }) => words.throat[path]).join('; ');
+  return [
+    optional({ head: words.cavitates, read: (p) => told(p.cavitating) }),
+    optional({ head: words.baseCavitates, read: ({ base }) => told(base?.cavitating) }),
+  ];
+}
+
 /** Speeds that did not solve keep their row, with the reason in place of numbers. */
 export function curveRows({ points }: ForceCurve, family: Family): Row[] {
   const speed = measureOf(family, 'speed');
@@ -96,6 +105,7 @@ export function curveRows({ points }: ForceCurve, family: Family): Row[] {
     ...pressureColumns(family),
     ...pistonColumns(family),
     ...baseColumns(family),
+    ...cavitationColumns(),
   ].filter((each) => !each.optional || solved.some((point) => each.read(point) !== undefined));
   const rowOf = (point: ForcePoint | FailedForce): Row => [
     speed.of(point.shaftSpeed_m_s),

@@ -42,6 +42,13 @@ describe('the whole curve of a build, metric', () => {
     expect(table.Note).toEqual([undefined, undefined, 'residual 1, wanted 1e-9']);
   });
 
+  it('names the paths in which oil cavitates', () => {
+    const cavitating = (['ports', 'bleed'] as const).map((path) => ({ path, flow_m3_s: 2e-4, chokedFlow_m3_s: 1e-4 }));
+    const told = columns(curveRows(curve(point(1), point(2, { cavitating })), 'metric'));
+    expect(told['Piston: oil cavitates in']).toEqual([undefined, 'ports; bleed']);
+    expect(Object.keys(told)).not.toContain('Base valve: oil cavitates in');
+  });
+
   it('leaves out bands and base valves that no point has', () => {
     const heads = Object.keys(columns(curveRows(curve(point(1)), 'metric')));
     expect(heads.filter((head) => /band from|Base valve/.test(head))).toEqual([]);
