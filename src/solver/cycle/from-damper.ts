@@ -6,16 +6,14 @@
  * v       m/s   shaft speed, positive in compression
  */
 import { checkDamper } from '../damper/check-damper.ts';
-import { type OpeningTables, stackPlaces, tableOf, valvesOn } from '../damper/damper-valves.ts';
+import { eachStack, stackPlaces, tableOf, valvesOn } from '../damper/damper-valves.ts';
 import { pistonAreas } from '../damper/piston-areas.ts';
 import type { DamperInput } from '../damper/types.ts';
 import { type AeratedOil, aeratedOil } from '../fluid/bulk-modulus.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, StackInput, Theory } from '../types.ts';
-import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
+import type { SolveHooks, Theory } from '../types.ts';
+import { followStacks } from '../valve/followed-stack.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
-import type { LiftSolver } from '../valve/stack-samples.ts';
 import { CHECK_LAG } from './check-lag.ts';
 import { checkOptions } from './check-model.ts';
 import { damperModel } from './damper-model.ts';
@@ -86,7 +84,7 @@ function modelFor(
 ): CycleModel | FailedCycle {
   const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
   const request = {
-    lift: liftSolver(options.theory, hooks),
+    lift: rememberedLift(followStacks(options.theory, hooks).lift),
     damper,
     theory: options.theory,
     sets: [coefficients],
@@ -94,15 +92,13 @@ function modelFor(
   };
   const ways = bothWays(speeds_m_s);
   const { piston_m2, annulus_m2 } = pistonAreas(damper);
-  const tables = Object.fromEntries(
-    stackPlaces(damper).map((place) => {
-      // While a void fills, all that the piston presses out may go through it, and not only what the rebound chamber gains.
-      const share = place === 'compression' ? piston_m2 / annulus_m2 : 1;
-      const table = tableOf(place, { ...request, speeds_m_s: ways.map((v) => RESERVE * share * v) });
-      onStage();
-      return [place, table];
-    }),
-  ) as unknown as OpeningTables;
+  const tables = eachStack(damper, (place) => {
+    // While a void fills, all that the piston presses out may go through it, and not only what the rebound chamber gains.
+    const share = place === 'compression' ? piston_m2 / annulus_m2 : 1;
+    const table = tableOf(place, { ...request, speeds_m_s: ways.map((v) => RESERVE * share * v) });
+    onStage();
+    return table;
+  });
   try {
     return damperModel(damper, valvesOn(tables, damper, coefficients), {
       oil: options.oil ?? aeratedOil(),
@@ -118,14 +114,4 @@ function modelFor(
 function bothWays(speeds_m_s: readonly number[]): [number, number] {
   const least = Math.max(LEAST_SPEED_M_S, ...speeds_m_s.map((v) => LEAST_SHARE * Math.abs(v)));
   return [Math.max(least, ...speeds_m_s), Math.min(0 - least, ...speeds_m_s)];
-}
-
-function liftSolver(theory: Theory, hooks: SolveHooks): LiftSolver {
-  const stacks = new Map<StackInput, FollowedStack>();
-  return rememberedLift((stack, pressures_Pa) => {
-    stopIfAsked(hooks);
-    const followed = stacks.get(stack) ?? followStack(stack, theory);
-    stacks.set(stack, followed);
-    return { theory, points: pressures_Pa.map(followed.at) };
-  });
 }

@@ -14,7 +14,7 @@
  * p_gas, p_f       Pa    absolute pressure of the gas, pressure that the friction of its floating piston holds
  * p_atm            Pa    atmospheric pressure
  */
-import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { gasForce } from '../fluid/gas.ts';
 import type { FailedValve } from '../valve/explicit-valve.ts';
 import { cavitatingPaths } from '../valve/throats.ts';
 import { frictionForce } from './friction.ts';
@@ -67,7 +67,7 @@ function forcePoint(
   const A_g = gasArea(damper);
   const { absolutePressure_Pa: p_gas } = damper.gas;
   const p_r = rebound.pressure_Pa;
-  const gasForce_N = (p_gas - STANDARD_ATMOSPHERE_PA) * A_g;
+  const gasForce_N = gasForce(damper.gas, A_g);
   const dampingForce_N = (p_c - p_s) * A_p - (p_r - p_s) * A_a;
   const frictionForce_N = frictionForce(damper.friction, v) + (p_s - p_gas) * A_g;
   const stopForce_N = hydraulicStopForce(damper, v);

@@ -33,12 +33,10 @@ import type {
   ValveInput,
 } from './types.ts';
 
-export interface OpeningTables {
-  readonly compression: OpeningTable;
-  readonly rebound: OpeningTable;
-  /** Of a layout with a base valve. */
-  readonly base?: OpeningTable;
-}
+/** One of something for each stack; of the base in a layout with a base valve. */
+export type ByStack<Item> = Readonly<Record<'compression' | 'rebound', Item>> & { readonly base?: Item };
+
+export type OpeningTables = ByStack<OpeningTable>;
 
 export interface TableRequest {
   readonly lift: LiftSolver;
@@ -54,6 +52,10 @@ export interface TableRequest {
 /** The stacks that a damper has. */
 export const stackPlaces = ({ base }: DamperInput): readonly StackPlace[] =>
   base ? ['compression', 'rebound', 'base'] : ['compression', 'rebound'];
+
+/** Made in the order of `stackPlaces`. */
+export const eachStack = <Item>(damper: DamperInput, make: (place: StackPlace) => Item): ByStack<Item> =>
+  Object.fromEntries(stackPlaces(damper).map((place) => [place, make(place)])) as unknown as ByStack<Item>;
 
 /** @throws Error for the base of a damper without one */
 export function valveAt({ compression, rebound, base }: DamperInput, place: StackPlace): ValveInput {

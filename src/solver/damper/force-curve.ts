@@ -5,16 +5,16 @@
 import { usesAt, worstOf } from '../life/stack-life.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, StackInput, Theory } from '../types.ts';
-import { type FollowedStack, followStack } from '../valve/followed-stack.ts';
+import type { SolveHooks, Theory } from '../types.ts';
+import { followStacks } from '../valve/followed-stack.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
 import { checkDamper } from './check-damper.ts';
 import { damperPoints } from './damper-point.ts';
-import { type OpeningTables, stackPlaces, tableOf, valveAt, valvesOn } from './damper-valves.ts';
+import { eachStack, type OpeningTables, stackPlaces, tableOf, valveAt, valvesOn } from './damper-valves.ts';
 import { bandParts, type CoefficientRanges, rangeEnds, withBand } from './force-band.ts';
-import type { DamperInput, FailedForce, ForceCurve, ForcePoint, PointLife, StackPlace, StackTable } from './types.ts';
+import type { DamperInput, FailedForce, ForceCurve, ForcePoint, PointLife, StackTable } from './types.ts';
 
 export interface ForceCurveOptions {
   readonly theory: Theory;
@@ -37,27 +37,14 @@ export function forceCurve(
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
-  const { theory } = options;
-  const stacks = new Map<StackInput, FollowedStack>();
-  const lift: LiftSolver = (stack, pressures_Pa) => {
+  const stacks = followStacks(options.theory, hooks);
+  const curve = forceCurveWith(stacks.lift, damper, speeds_m_s, options, hooks);
+  const judged = eachStack(damper, (place) => {
     stopIfAsked(hooks);
-    const followed = stacks.get(stack) ?? followStack(stack, theory);
-    stacks.set(stack, followed);
-    return { theory, points: pressures_Pa.map(followed.at) };
-  };
-  const curve = forceCurveWith(lift, damper, speeds_m_s, options, hooks);
-  const judged = eachPlace(damper, (place) => {
-    stopIfAsked(hooks);
-    const table = curve.stacks[place] as StackTable;
-    return stacks.get(valveAt(damper, place).stack)?.judge(table) ?? table;
+    return stacks.judge(valveAt(damper, place).stack, curve.stacks[place] as StackTable);
   });
   return { ...curve, points: curve.points.map((point) => withLife(point, judged)), stacks: judged };
 }
-
-type ByStack<Item> = Readonly<Record<'compression' | 'rebound', Item>> & { readonly base?: Item };
-
-const eachPlace = <Item>(damper: DamperInput, make: (place: StackPlace) => Item): ByStack<Item> =>
-  Object.fromEntries(stackPlaces(damper).map((place) => [place, make(place)])) as unknown as ByStack<Item>;
 
 /** The working stack of the piston is that of the direction of motion; at rest all are closed, and that of compression stands for them. */
 function withLife(point: ForcePoint | FailedForce, stacks: ForceCurve['stacks']): ForcePoint | FailedForce {
@@ -91,7 +78,7 @@ export function forceCurveWith(
   const tables = build([coefficients], (done) => hooks.onProgress?.(done, stages));
   const points = pointsWith(tables, damper, coefficients, speeds_m_s);
   hooks.onProgress?.(places + 1, stages);
-  const curve = { theory, points, stacks: eachPlace(damper, (place) => (tables[place] as OpeningTable).table) };
+  const curve = { theory, points, stacks: eachStack(damper, (place) => (tables[place] as OpeningTable).table) };
   if (!bands) return curve;
   const ends = rangeEnds(coefficients, options.ranges ?? {});
   const reaching = build([coefficients, ...ends.map((end) => end.coefficients)]);
@@ -120,7 +107,7 @@ function tablesReaching(
 ): OpeningTables {
   const { damper, speeds_m_s, sets } = request;
   let done = 0;
-  const tables: OpeningTables = eachPlace(damper, (place) => {
+  const tables: OpeningTables = eachStack(damper, (place) => {
     stopIfAsked(hooks);
     const table = tableOf(place, { ...request, voids: false });
     onTable?.(++done);

@@ -8,10 +8,12 @@
 import type { StackTable } from '../damper/types.ts';
 import { stackLife } from '../life/stack-life.ts';
 import { createLoadedStack } from '../stack/loaded-stack.ts';
-import type { LiftPoint, ShimStress, StackInput, Theory } from '../types.ts';
+import { stopIfAsked } from '../stopped.ts';
+import type { LiftPoint, ShimStress, SolveHooks, StackInput, Theory } from '../types.ts';
+import type { LiftSolver } from './stack-samples.ts';
 import { findWavesOnset } from './waves-onset.ts';
 
-export interface FollowedStack {
+interface FollowedStack {
   /** Solves one pressure; its stress profiles stay here, since a table with them would be many times its size. */
   readonly at: (p: number) => LiftPoint;
   /** The table with the onset of waves (large deflection only) and the uses of its shims. */
@@ -19,7 +21,7 @@ export interface FollowedStack {
 }
 
 /** @throws InputError `stack.*` for a stack outside the model */
-export function followStack(stack: StackInput, theory: Theory): FollowedStack {
+function followStack(stack: StackInput, theory: Theory): FollowedStack {
   const loaded = createLoadedStack(stack, { theory, landPressure: 'falling', profiles: true });
   const profiles = new Map<number, readonly ShimStress[]>();
   const at = (p: number): LiftPoint => {
@@ -37,4 +39,22 @@ export function followStack(stack: StackInput, theory: Theory): FollowedStack {
     return { ...table, ...(waves && { waves }), ...(life && { life }) };
   };
   return { at, judge };
+}
+
+export interface FollowedStacks {
+  readonly lift: LiftSolver;
+  /** As `FollowedStack.judge`; a table of a stack that was never solved here comes back as it is. */
+  readonly judge: (stack: StackInput, table: StackTable) => StackTable;
+}
+
+/** Every stack of a run, each followed from where it was asked for first. `lift` throws SolveStopped when the caller stops the run. */
+export function followStacks(theory: Theory, hooks: SolveHooks): FollowedStacks {
+  const stacks = new Map<StackInput, FollowedStack>();
+  const lift: LiftSolver = (stack, pressures_Pa) => {
+    stopIfAsked(hooks);
+    const followed = stacks.get(stack) ?? followStack(stack, theory);
+    stacks.set(stack, followed);
+    return { theory, points: pressures_Pa.map(followed.at) };
+  };
+  return { lift, judge: (stack, table) => stacks.get(stack)?.judge(table) ?? table };
 }
