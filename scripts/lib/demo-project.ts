@@ -10,7 +10,12 @@ import { ROOT } from './root.mjs';
 export function demoProject(wanted: string): Project {
   const demo = DEMOS.find(({ id }) => id === wanted);
   if (!demo) throw new Error(`there is no demo ${wanted}`);
-  const decoded = decodeProject(readFileSync(join(ROOT, 'src/demo', demo.file), 'utf8'));
-  if (!decoded.ok) throw new Error(`the demo ${wanted} does not read: ${JSON.stringify(decoded.faults)}`);
+  return readDemo(demo.file);
+}
+
+/** @param file of the demo folder @throws Error when it does not read */
+export function readDemo(file: string): Project {
+  const decoded = decodeProject(readFileSync(join(ROOT, 'src/demo', file), 'utf8'));
+  if (!decoded.ok) throw new Error(`the demo ${file} does not read: ${JSON.stringify(decoded.faults)}`);
   return decoded.document;
 }

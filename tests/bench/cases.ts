@@ -1,6 +1,5 @@
 /** What is timed. The figures to reach stand beside the cases. */
-import { readFileSync } from 'node:fs';
-import { decodeProject } from '../../src/model/codec.ts';
+import { demoProject } from '../../scripts/lib/demo-project.ts';
 import {
   dampingCyclesForBuild,
   type ForceCurve,
@@ -13,8 +12,6 @@ import {
 } from '../../src/solver/index.ts';
 import type { BenchCase } from './bench-case.ts';
 import { distinctStacks, judge } from './judged-stacks.ts';
-
-const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
 /** The ten shims of reference case stack/fem-two-stage-large, diameter × thickness in mm. */
 const TWO_STAGE_MM = [
@@ -69,9 +66,7 @@ const forceCurve: BenchCase = {
   name: 'forceCurve',
   items: 1,
   prepare() {
-    const decoded = decodeProject(read('src/demo/larkspur-trail-rear.shimwright.json'));
-    if (!decoded.ok) throw new Error('the demo project does not hold');
-    const project = decoded.document;
+    const project = demoProject('larkspur-trail-rear');
     const request = { speeds_m_s: SPEEDS_M_S, theory: 'large-deflection' as const };
     return () => forceCurveForBuild(project, project.baselineBuild, request);
   },
@@ -88,9 +83,7 @@ const cycle: BenchCase = {
   name: 'cycle',
   items: 10,
   prepare() {
-    const decoded = decodeProject(read('src/demo/larkspur-trail-fork.shimwright.json'));
-    if (!decoded.ok) throw new Error('the demo project does not hold');
-    const project = decoded.document;
+    const project = demoProject('larkspur-trail-fork');
     const drive = { kind: 'sine', stroke_m: 0.06, frequency_Hz: 2, middle_m: 0.12, cycles: 10 } as const;
     return () => dampingCyclesForBuild(project, project.baselineBuild, [drive], { theory: 'large-deflection' });
   },

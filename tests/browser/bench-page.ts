@@ -74,6 +74,15 @@ export const paste = (page: Page, selector: string, content: string): Promise<vo
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** Widths of a desk, a tablet and a phone, and how the page is lit there. */
+export const SCREENS = [
+  [1440, 'light'],
+  [1440, 'dark'],
+  [1024, 'light'],
+  [390, 'light'],
+  [390, 'dark'],
+] as const;
+
 /** What axe-core finds against WCAG 2.2 A and AA, one line each. */
 export async function barriers(page: Page): Promise<string[]> {
   await page.evaluate(axe);

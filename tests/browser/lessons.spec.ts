@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { lessonsWords as words } from '../../src/ui/text/lessons.ts';
-import { barriers, cell, demoText, drop, onBench, settled } from './bench-page.ts';
+import { barriers, cell, demoText, drop, onBench, SCREENS, settled } from './bench-page.ts';
 
 const button = (page: Page, name: string) => page.locator('.lessons').getByRole('button', { name, exact: true });
 const open = (page: Page) => page.getByRole('button', { name: words.button, exact: true }).click();
@@ -156,25 +156,21 @@ describe('everyone', () => {
       await result(page, 'not-yet');
     }));
 
-  it.each([
-    [1440, 'light'],
-    [1440, 'dark'],
-    [1024, 'light'],
-    [390, 'light'],
-    [390, 'dark'],
-  ] as const)('meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)', (width, colorScheme) =>
-    onBench(
-      async (page) => {
-        await open(page);
-        expect(await barriers(page)).toEqual([]);
-        await pick(page, 'crossover');
-        await result(page, 'not-yet');
-        await settled(page);
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-      },
-      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
-    ),
+  it.each(SCREENS)(
+    'meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)',
+    (width, colorScheme) =>
+      onBench(
+        async (page) => {
+          await open(page);
+          expect(await barriers(page)).toEqual([]);
+          await pick(page, 'crossover');
+          await result(page, 'not-yet');
+          await settled(page);
+          expect(await barriers(page)).toEqual([]);
+          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+        },
+        { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
+      ),
   );
 
   it('keeps the charts clear of the panel on a wide screen, and the upper half of a phone', () =>

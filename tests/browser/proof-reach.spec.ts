@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { proofWords as words } from '../../src/ui/text/proof.ts';
 import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
-import { barriers, onBench } from './bench-page.ts';
+import { barriers, onBench, SCREENS } from './bench-page.ts';
 import { button, caseRow, FEM, onProof, openProof, phase, QUANTITIES, STORED, textOf } from './proof-page.ts';
 
 describe('results as files', () => {
@@ -85,29 +85,25 @@ describe('everyone', () => {
       { serviceWorkers: 'allow', expected: [/mark\.svg net::ERR/, /console error: .*ERR_INTERNET_DISCONNECTED$/] },
     ));
 
-  it.each([
-    [1440, 'light'],
-    [1440, 'dark'],
-    [1024, 'light'],
-    [390, 'light'],
-    [390, 'dark'],
-  ] as const)('meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)', (width, colorScheme) =>
-    onProof(
-      async (page) => {
-        await page.getByText(words.kindsTitle).click();
-        await caseRow(page, FEM).getByRole('button').click();
-        await caseRow(page, 'plate/timoshenko-table-3-row-07-printed').getByRole('button').click();
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-        if (width > 1024) {
-          const over = await page
-            .locator('.scroller')
-            .evaluateAll((all) => all.filter((each) => each.scrollWidth > each.clientWidth).length);
-          expect(over).toBe(0);
-        }
-      },
-      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
-    ),
+  it.each(SCREENS)(
+    'meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)',
+    (width, colorScheme) =>
+      onProof(
+        async (page) => {
+          await page.getByText(words.kindsTitle).click();
+          await caseRow(page, FEM).getByRole('button').click();
+          await caseRow(page, 'plate/timoshenko-table-3-row-07-printed').getByRole('button').click();
+          expect(await barriers(page)).toEqual([]);
+          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+          if (width > 1024) {
+            const over = await page
+              .locator('.scroller')
+              .evaluateAll((all) => all.filter((each) => each.scrollWidth > each.clientWidth).length);
+            expect(over).toBe(0);
+          }
+        },
+        { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
+      ),
   );
 
   it('prints the opened cases whole and no buttons', () =>

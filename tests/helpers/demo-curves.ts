@@ -1,19 +1,13 @@
 /** Demo projects as a person opens them, and their force curves. */
-import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
-import { decodeProject } from '../../src/model/codec.ts';
 import type { Project } from '../../src/model/project.ts';
 import { type ForceCurve, type ForcePoint, forceCurveForBuild, type Theory } from '../../src/solver/index.ts';
+
+export { readDemo as loadDemo } from '../../scripts/lib/demo-project.ts';
 
 export const DEMO_FOLDER = new URL('../../src/demo/', import.meta.url);
 export const THEORIES: Theory[] = ['small-deflection', 'large-deflection'];
 export const SPEEDS = [-2, -1.5, -1, -0.5, -0.2, -0.1, -0.05, 0, 0.05, 0.1, 0.2, 0.5, 1, 1.5, 2];
-
-export function loadDemo(file: string): Project {
-  const decoded = decodeProject(readFileSync(new URL(file, DEMO_FOLDER), 'utf8'));
-  if (!decoded.ok) throw new Error(JSON.stringify(decoded.faults));
-  return decoded.document;
-}
 
 export const demoCurve = (project: Project, buildId: string, theory: Theory, stroke_m?: number): ForceCurve =>
   forceCurveForBuild(project, buildId, { speeds_m_s: SPEEDS, theory, stroke_m });

@@ -10,20 +10,9 @@ import {
   valveOn,
 } from '../../../../src/solver/valve/explicit-valve.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
-import { MONOTUBE } from '../../../helpers/monotube.ts';
+import { SETTING, STACK } from '../../../helpers/valve-setting.ts';
 
-const { fluid, compression: valve } = MONOTUBE;
-const bleedHole = { count: 1, area_m2: Math.PI * 0.64e-6, hydraulicDiameter_m: 1.6e-3, length_m: 4.8e-3 };
-const bleed = drilledHole(bleedHole, fluid, DEFAULT_COEFFICIENTS);
-
-const SETTING: ValveSetting = {
-  valve,
-  bleed,
-  leakage: closedPath,
-  fluid,
-  coefficients: DEFAULT_COEFFICIENTS,
-};
-const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
+const { bleed, fluid, valve } = SETTING;
 
 /** Mean pressure on the zone per square of the flow by half the momentum of the port jets, k rho / (A_p A_z) [Pa s2/m6]. */
 const JETS = (0.5 * 844) / (88e-6 * Math.PI * (13.8e-3 ** 2 - 8.25e-3 ** 2));

@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closedPath } from '../../../../src/solver/restriction/closed.ts';
 import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coefficients.ts';
-import { drilledHole } from '../../../../src/solver/restriction/drilled-hole.ts';
 import { poppet } from '../../../../src/solver/restriction/poppet.ts';
 import {
   tableReaching,
@@ -12,14 +10,10 @@ import {
 } from '../../../../src/solver/valve/explicit-valve.ts';
 import { stackPath } from '../../../../src/solver/valve/stack-path.ts';
 import type { LiftSolver } from '../../../../src/solver/valve/stack-samples.ts';
-import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
-import { MONOTUBE } from '../../../helpers/monotube.ts';
+import { linearStack } from '../../../helpers/linear-stack.ts';
+import { SETTING, STACK } from '../../../helpers/valve-setting.ts';
 
-const { fluid, compression: valve } = MONOTUBE;
-const bleedHole = { count: 1, area_m2: Math.PI * 0.64e-6, hydraulicDiameter_m: 1.6e-3, length_m: 4.8e-3 };
-const bleed = drilledHole(bleedHole, fluid, DEFAULT_COEFFICIENTS);
-const SETTING: ValveSetting = { valve, bleed, leakage: closedPath, fluid, coefficients: DEFAULT_COEFFICIENTS };
-const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
+const { fluid, valve } = SETTING;
 
 describe('the inversion of a valve', () => {
   it('gives at every flow what a search over its whole table gives', () => {

@@ -1,18 +1,12 @@
-import { readFileSync } from 'node:fs';
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readDemo } from '../../../../scripts/lib/demo-project.ts';
 import { DEMOS } from '../../../../src/demo/index.ts';
-import { decodeProject } from '../../../../src/model/codec.ts';
 import type { Project } from '../../../../src/model/project.ts';
 import { LONGEST_MADE, LONGEST_READ, packLink, projectOfBuild, readLink } from '../../../../src/ui/storage/link.ts';
 
-function demo(file: string): Project {
-  const decoded = decodeProject(readFileSync(`src/demo/${file}`, 'utf8'));
-  if (!decoded.ok) throw new Error('a demo has faults');
-  return decoded.document;
-}
-const projects = DEMOS.map(({ file }) => demo(file));
+const projects = DEMOS.map(({ file }) => readDemo(file));
 const [first] = projects;
 
 async function pack(project: Project): Promise<string> {
