@@ -63,6 +63,16 @@ describe('the chambers of a damper', () => {
     expect(r.pressure_Pa).toBeCloseTo(FLOOR_PA + 0.5e6, 4);
   });
 
+  it('passes on what another chamber presses in where a void takes no oil', () => {
+    // The chamber itself presses nothing; 0.6 L/s come in from b (k 1e-9, so 0.6 MPa above) and the void in r takes a part, as above.
+    const pressing: Chamber<string> = { name: 'b', sweptArea_m2: PISTON, ...through(1e-9), behind: [] };
+    const between = { ...compression(1e-9, rebound(2e-10)), sweptArea_m2: 0, behind: [rebound(2e-10), pressing] };
+    const { b, c, r } = chambersOf([between], SPEED);
+    expect(c.pressure_Pa).toBeCloseTo(1.35e6, 4);
+    expect(b.pressure_Pa).toBeCloseTo(1.95e6, 4);
+    expect(r.voidRate_m3_s).toBeCloseTo(0.25e-3, 12);
+  });
+
   it('says how far the lowest chamber would lie below the gas without the floor', () => {
     const state = networkState({ chambers: [compression(1e-9, rebound(2e-10))] }, SPEED, GAS_PA, FLOOR_PA);
     // p_c - p_gas = 0.1 MPa, p_c - p_r = 2.5 MPa.
