@@ -113,6 +113,23 @@ describe('views', () => {
     ),
   );
 
+  it.each([1181, 1280, 1400, 1440])(
+    'the shim table keeps to its sheet and shows its numbers whole, at %i pixels',
+    (width) =>
+      onBench(
+        async (page) => {
+          const table = page.locator('table.shims');
+          const { sheet, wide, cut } = await table.evaluate((each) => ({
+            sheet: each.closest('section')?.clientWidth,
+            wide: each.scrollWidth,
+            cut: [...each.querySelectorAll('input')].filter((box) => box.scrollWidth > box.clientWidth).length,
+          }));
+          expect({ wide, cut }).toEqual({ wide: sheet, cut: 0 });
+        },
+        { viewport: { width, height: 800 } },
+      ),
+  );
+
   it.each(['light', 'dark'] as const)('axe-core finds no barrier (%s)', (colorScheme) =>
     onBench(
       async (page) => {
