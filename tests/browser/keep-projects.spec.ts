@@ -49,7 +49,7 @@ describe('several projects', () => {
       const demo = await twoProjects(page);
       expect(await keptCounts(page)).toEqual({ [demo]: 2, Mine: 7 });
       await openView(page);
-      expect(await rows(page).count()).toBe(2);
+      await expect.poll(() => rows(page).count()).toBe(2);
       expect(await rows(page).first().textContent()).toContain(words.here);
       await act(page, words.openIt(demo)).click();
       await dialog(page).waitFor({ state: 'detached' });
@@ -178,7 +178,7 @@ describe('saved states', () => {
         await kept(page);
       }
       await openStates(page, demo);
-      expect(await states(page).count()).toBe(3);
+      await expect.poll(() => states(page).count()).toBe(3);
       await states(page).nth(2).getByRole('button').first().click();
       await expect.poll(() => states(page).nth(2).locator('li').textContent()).toContain('4→2');
       await states(page).nth(2).getByRole('button').nth(1).click();
@@ -190,7 +190,7 @@ describe('saved states', () => {
       await kept(page);
       expect(await keptCounts(page)).toEqual({ [demo]: 4 });
       await openStates(page, demo);
-      expect(await states(page).count()).toBe(5);
+      await expect.poll(() => states(page).count()).toBe(5);
     }));
 
   it('one can be opened as a project of its own', () =>

@@ -51,14 +51,14 @@ describe('a lesson', () => {
       await settled(page);
       expect(await name(page)).toBe('Mine');
       expect(await cell(page, 0, 'count').inputValue()).toBe('2');
-      expect(await page.locator('[data-lesson=face] .lesson-done').count()).toBe(1);
-      expect(await page.locator('.lesson-done').count()).toBe(1);
+      await expect.poll(() => page.locator('[data-lesson=face] .lesson-done').count()).toBe(1);
+      await expect.poll(() => page.locator('.lesson-done').count()).toBe(1);
       await page.locator('.saving.saved').waitFor({ state: 'attached' });
       await page.reload();
       await settled(page);
       expect(await name(page)).toBe('Mine');
       await open(page);
-      expect(await page.locator('.lesson-done').count()).toBe(1);
+      await expect.poll(() => page.locator('.lesson-done').count()).toBe(1);
     }));
 
   it('goes on after a reload, and still knows the way back', () =>
