@@ -7,6 +7,7 @@ import { route } from './app/route.ts';
 import { isOpen } from './app/store.ts';
 import { ChartView } from './charts/chart-view.tsx';
 import { Readout } from './charts/readout.tsx';
+import { CompareView } from './compare/compare-view.tsx';
 import { LessonsPanel } from './lessons/lessons-panel.tsx';
 import { AdjusterList } from './panels/adjuster-list.tsx';
 import { BuildList } from './panels/build-list.tsx';
@@ -76,6 +77,7 @@ function BenchPage(): JSX.Element {
           <Readout />
         </div>
       </main>
+      <CompareView />
     </>
   );
 }

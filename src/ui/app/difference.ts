@@ -2,6 +2,7 @@
 import { countOf } from '../../model/expand-shims.ts';
 import type { Build, Layout, ShimRow, Valving } from '../../model/project.ts';
 import { text } from '../text/en.ts';
+import { alignRows, type PlacedRow, type RowPair, sameShim } from './align-rows.ts';
 import { describeBeside, type LengthWriter, withoutClicks } from './beside-difference.ts';
 import { placesOf } from './places.ts';
 
@@ -16,92 +17,36 @@ export type RowChange =
   | { readonly kind: 'thickness'; readonly row: ShimRow; readonly from_mm: number; readonly face: boolean }
   | { readonly kind: 'added' | 'removed' | 'moved'; readonly row: ShimRow; readonly face: boolean };
 
-/** What a shim has beside its sizes and its count, such as a bore, a dish or notches. */
-const extrasOf = ({ outerDiameter_mm: _d, thickness_mm: _t, count: _c, ...extras }: ShimRow): string =>
-  JSON.stringify(extras);
-
-const sameShim = (a: ShimRow, b: ShimRow): boolean =>
-  a.outerDiameter_mm === b.outerDiameter_mm && a.thickness_mm === b.thickness_mm && extrasOf(a) === extrasOf(b);
-
-/** Rows of equal shims lying on one another are one row: how a person split them does not matter. */
-export function joinEqualRows(rows: readonly ShimRow[]): ShimRow[] {
-  const joined: ShimRow[] = [];
-  for (const row of rows) {
-    const last = joined.at(-1);
-    if (last && sameShim(last, row)) joined[joined.length - 1] = { ...last, count: countOf(last) + countOf(row) };
-    else joined.push({ ...row, count: countOf(row) });
+function changesIn(pair: RowPair): RowChange[] {
+  switch (pair.mark) {
+    case 'kept':
+      return [];
+    case 'removed':
+      return [{ kind: 'removed', row: pair.before.row, face: pair.before.at === 0 }];
+    case 'added':
+      return [{ kind: 'added', row: pair.after.row, face: pair.after.at === 0 }];
+    case 'moved':
+      return pair.side === 'before' ? [] : [{ kind: 'moved', row: pair.after.row, face: pair.after.at === 0 }];
+    case 'changed':
+      return changesOf(pair.before, pair.after);
   }
-  return joined;
 }
 
-/** Length of the longest common subsequence of the tails of two lists, by start index. */
-function commonTails(before: readonly ShimRow[], after: readonly ShimRow[]): number[][] {
-  const tails = Array.from({ length: before.length + 1 }, () => new Array<number>(after.length + 1).fill(0));
-  for (let i = before.length - 1; i >= 0; i--)
-    for (let j = after.length - 1; j >= 0; j--)
-      tails[i][j] = sameShim(before[i], after[j])
-        ? tails[i + 1][j + 1] + 1
-        : Math.max(tails[i + 1][j], tails[i][j + 1]);
-  return tails;
-}
-
-function alignRows(before: readonly ShimRow[], after: readonly ShimRow[]): RowChange[] {
-  const tails = commonTails(before, after);
-  const changes: RowChange[] = [];
-  let i = 0;
-  let j = 0;
-  while (i < before.length || j < after.length) {
-    if (i < before.length && j < after.length && sameShim(before[i], after[j])) {
-      const [from, to] = [countOf(before[i]), countOf(after[j])];
-      if (from !== to) changes.push({ kind: 'count', row: after[j], from, to, face: j === 0 });
-      i++;
-      j++;
-    } else if (j >= after.length || (i < before.length && tails[i + 1][j] >= tails[i][j + 1])) {
-      changes.push({ kind: 'removed', row: before[i], face: i === 0 });
-      i++;
-    } else {
-      changes.push({ kind: 'added', row: after[j], face: j === 0 });
-      j++;
-    }
-  }
-  return changes;
-}
-
-/** A row removed in one place and added whole in another was moved. */
-function joinMoves(changes: readonly RowChange[]): RowChange[] {
-  const left = [...changes];
-  for (const removed of changes) {
-    if (removed.kind !== 'removed') continue;
-    const added = left.find(
-      (c) => c.kind === 'added' && sameShim(c.row, removed.row) && countOf(c.row) === countOf(removed.row),
-    );
-    if (!added || !left.includes(removed)) continue;
-    left.splice(left.indexOf(removed), 1);
-    left[left.indexOf(added)] = { ...added, kind: 'moved' } as RowChange;
-  }
-  return left;
-}
-
-/** A row removed where one of the same diameter and count was added has changed its thickness. */
-function joinThicknesses(changes: readonly RowChange[]): RowChange[] {
-  const left = [...changes];
-  for (const removed of changes) {
-    if (removed.kind !== 'removed') continue;
-    const added = left.find(
-      (c) =>
-        c.kind === 'added' &&
-        c.row.outerDiameter_mm === removed.row.outerDiameter_mm &&
-        countOf(c.row) === countOf(removed.row),
-    );
-    if (!added) continue;
-    left.splice(left.indexOf(removed), 1);
-    left[left.indexOf(added)] = { ...added, kind: 'thickness', from_mm: removed.row.thickness_mm } as RowChange;
-  }
-  return left;
+/** One line has room for one change of a shim: with its count and its thickness changed, it is another shim. */
+function changesOf(before: PlacedRow, after: PlacedRow): RowChange[] {
+  const [from, to] = [countOf(before.row), countOf(after.row)];
+  const { row } = after;
+  const face = after.at === 0;
+  if (sameShim(before.row, row)) return [{ kind: 'count', row, from, to, face }];
+  if (from === to) return [{ kind: 'thickness', row, from_mm: before.row.thickness_mm, face }];
+  return [
+    { kind: 'removed', row: before.row, face: before.at === 0 },
+    { kind: 'added', row, face },
+  ];
 }
 
 export const compareRows = (before: readonly ShimRow[], after: readonly ShimRow[]): RowChange[] =>
-  joinThicknesses(joinMoves(alignRows(joinEqualRows(before), joinEqualRows(after))));
+  alignRows(before, after).flatMap(changesIn);
 
 function describeRow(change: RowChange, length: LengthWriter): string {
   const size = text.difference.size(length(change.row.outerDiameter_mm), length(change.row.thickness_mm));

@@ -21,6 +21,7 @@ const FIELDS = {
   springRate: { kind: 'springRate', saved: 'N/mm' },
   mass: { kind: 'mass', saved: 'kg' },
   modulus: { kind: 'modulus', saved: 'GPa' },
+  strength: { kind: 'stress', saved: 'MPa' },
   frequency: { kind: 'frequency', saved: 'Hz' },
   count: { kind: 'number', saved: '' },
   plain: { kind: 'number', saved: '' },

@@ -18,6 +18,8 @@ import {
   undoEdit,
   withBuild,
 } from '../app/store.ts';
+import { openComparison } from '../compare/chosen.ts';
+import { compare } from '../text/compare.ts';
 import { text } from '../text/en.ts';
 import { Icon, LineSample } from './icons.tsx';
 
@@ -153,6 +155,22 @@ function BuildItem({ build }: { build: Build }): JSX.Element {
 
 const Eye = ({ hidden }: { hidden: boolean }): JSX.Element => <Icon name={hidden ? 'eyeOff' : 'eye'} />;
 
+function CompareButton(): JSX.Element {
+  const isAlone = project.value.builds.length < 2;
+  return (
+    <button
+      type="button"
+      class="button"
+      aria-haspopup="dialog"
+      title={isAlone ? compare.needsTwo : compare.openWhy}
+      disabled={isAlone}
+      onClick={openComparison}
+    >
+      {compare.open}
+    </button>
+  );
+}
+
 export function BuildList(): JSX.Element {
   return (
     <section class="sheet builds" aria-label={text.builds.title}>
@@ -164,6 +182,9 @@ export function BuildList(): JSX.Element {
           <BuildItem key={build.id} build={build} />
         ))}
       </ul>
+      <div class="builds-foot">
+        <CompareButton />
+      </div>
     </section>
   );
 }

@@ -1,0 +1,8 @@
+/** Numbers of the comparison in the units on show. */
+import { showField, showLength, writeField } from '../app/quantities.ts';
+import type { Writers } from './comparison-text.ts';
+import type { Writer } from './settings.ts';
+
+export const write: Writer = showField;
+export const bare: Writer = writeField;
+export const WRITERS: Writers = { write, bare, length: showLength };
