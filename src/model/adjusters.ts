@@ -1,8 +1,11 @@
 /** The adjusters of a build: what a person turns by clicks without opening the damper. */
+import { ADJUSTER_IDS, type AdjusterId } from './adjuster-ids.ts';
 import { child, type Place } from './place.ts';
 import type { Build, PreloadAdjuster } from './project.ts';
 
-/** Where each adjuster lies in its build, in the order in which they are told. */
+export { ADJUSTER_IDS, type AdjusterId } from './adjuster-ids.ts';
+
+/** Where each adjuster lies in its build. */
 const WHERE = {
   needle: ['bleed', 'needle'],
   'base-needle': ['baseBleed', 'needle'],
@@ -10,11 +13,7 @@ const WHERE = {
   'compression-spring': ['valves', 'pistonCompression', 'coilSpring', 'adjuster'],
   'rebound-spring': ['valves', 'pistonRebound', 'coilSpring', 'adjuster'],
   'base-spring': ['valves', 'baseCompression', 'coilSpring', 'adjuster'],
-} as const satisfies Readonly<Record<string, readonly string[]>>;
-
-export type AdjusterId = keyof typeof WHERE;
-
-export const ADJUSTER_IDS = Object.keys(WHERE) as readonly AdjusterId[];
+} as const satisfies Readonly<Record<AdjusterId, readonly string[]>>;
 
 export interface Adjuster {
   readonly id: AdjusterId;

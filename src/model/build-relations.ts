@@ -4,6 +4,7 @@ import { preloadAdjusterFaults } from './adjuster-relations.ts';
 import { bleedFaults } from './bleed-relations.ts';
 import { VALVE_PLACES, withinBore } from './damper-relations.ts';
 import { materialFaults } from './material-relations.ts';
+import { measurementFaults } from './measurement-relations.ts';
 import { child, entries, numberAt, type Place } from './place.ts';
 import { featureFaults } from './stack-features.ts';
 import { shimFaults } from './stack-relations.ts';
@@ -19,6 +20,7 @@ export function buildFaults(build: Place, damper: Place): InputFault[] {
     ...bleedFaults(child(build, 'baseBleed')),
     ...withinBore(child(poppet, 'seatDiameter_mm'), bore, 'poppet.seat.beyond-bore'),
     ...preloadAdjusterFaults(poppet),
+    ...measurementFaults(build),
   ];
 }
 

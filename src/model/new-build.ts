@@ -14,8 +14,12 @@ export function idFor(name: string, taken: readonly string[]): string {
   return `${id}-${next}`;
 }
 
-/** @returns a deep copy under a new name, with an id that none of `taken` has; unknown fields come along */
+/**
+ * @returns a deep copy under a new name, with an id that none of `taken` has; unknown fields come along, measurements stay with the
+ *   build that was measured
+ */
 export function newBuildFrom(build: Build, name: string, taken: readonly string[]): Build {
-  const copy = JSON.parse(JSON.stringify(build)) as Build;
+  const { measurements: _ofTheOther, ...parts } = build;
+  const copy = JSON.parse(JSON.stringify(parts)) as Build;
   return { ...copy, id: idFor(name, taken), name, notes: '' };
 }

@@ -50,6 +50,7 @@ const UNITS: Readonly<Record<string, string>> = {
   kg: 'kg',
   deg: '°',
   percent: '%',
+  s: 's',
 };
 
 /** The unit that the last key of a path carries, as a person reads it. */

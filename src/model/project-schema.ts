@@ -5,6 +5,7 @@
 import { damperSchema } from './damper-schema.ts';
 import { listOf, numberIn, record, textUpTo } from './fields.ts';
 import { gasSchema } from './gas-schema.ts';
+import { measurementsSchema } from './measurement-schema.ts';
 import { ISO_GRADES } from './project.ts';
 import { bleedSchema, byPlace, poppetSchema, valvingSchema } from './valve-schema.ts';
 import { z } from './zod.ts';
@@ -28,6 +29,7 @@ const buildSchema = record({
   bleed: bleedSchema,
   baseBleed: bleedSchema.optional(),
   basePoppet: poppetSchema.optional(),
+  measurements: measurementsSchema.optional(),
 });
 
 const viscosityPointSchema = record({ temperature_degC, kinematicViscosity_cSt });

@@ -2,8 +2,10 @@
  * The project document as a person saves it. Key names carry their unit; diameters, not radii; gauge pressure.
  * The zod schemas in this folder must infer exactly these shapes (plus unknown fields, which are kept).
  */
+import type { Measurement } from './measurement.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
+export type * from './measurement.ts';
 export type * from './stack.ts';
 
 /** Equal ports side by side. One port: a round hole by diameter, or any shape by its area. */
@@ -116,6 +118,8 @@ export interface Build {
   /** Beside the base valve. */
   baseBleed?: Bleed;
   basePoppet?: Poppet;
+  /** What test benches measured of it. */
+  measurements?: Measurement[];
 }
 
 /**
