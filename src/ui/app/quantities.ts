@@ -112,12 +112,18 @@ export const showLength = (length_mm: number): string => show('length', metresFr
 export const showBare = (shown: ShownKind, si: number): string =>
   formatNumber(inShown(shown, si), SHOWN[shown].digits[family.value]);
 
+/** The same with its sign, as a difference is read. */
+export const showBareSigned = (shown: ShownKind, si: number): string => withPlus(showBare(shown, si), si);
+
+const withPlus = (number: string, value: number): string =>
+  value > 0 && Number.parseFloat(number) !== 0 ? `+${number}` : number;
+
 /** A plain number that has its unit elsewhere. */
 export const showNumber = (value: number, digits: number): string => formatNumber(value, digits);
 export const showRatio = (ratio: number): string => formatNumber(ratio, 1);
 export const showPercent = (share: number, signed = false): string => {
   const number = formatNumber(share * 100, 0);
-  return `${signed && share > 0 && number !== '0' ? '+' : ''}${number} %`;
+  return `${signed ? withPlus(number, share) : number} %`;
 };
 
 const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {

@@ -3,7 +3,9 @@ import type { Direction } from '../app/places.ts';
 import type { FailedForce, ForceCurve, ForcePoint, StackPlace } from '../app/solved.ts';
 import { isSolved, pointsOf } from '../section/shape-at.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';
+import { type Comparison, comparedWith } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
+import { shownForce } from './shown-force.ts';
 
 export type ChartName = 'force' | 'paths' | 'pressures' | 'opening';
 
@@ -25,6 +27,8 @@ export interface Shown {
   readonly valve: ValveName;
   /** Takes the force of the gas off the force at the shaft. */
   readonly withoutGas: boolean;
+  /** Measures the force from that of the baseline. */
+  readonly comparison?: Comparison;
 }
 
 type Points = readonly (ForcePoint | FailedForce)[];
@@ -39,10 +43,6 @@ function series(buildId: string, part: Series['part'], points: Points, read: Rea
   };
 }
 
-/** What the shaft feels, or that without the force of the gas. */
-export const shownForce = (point: ForcePoint, withoutGas: boolean): number =>
-  withoutGas ? point.force_N - point.gasForce_N : point.force_N;
-
 /** One line for each path that oil takes at any of the speeds. */
 function pathSeries(buildId: string, points: Points, valve: ValveName): Series[] {
   const shares = points.map((point) => (isSolved(point) ? sharesOf(valveFlows(point, valve)) : undefined));
@@ -55,16 +55,22 @@ function pathSeries(buildId: string, points: Points, valve: ValveName): Series[]
   }));
 }
 
+/** Both directions at once. */
+function forceSeries(buildId: string, curve: ForceCurve, { withoutGas, comparison }: Shown): Series[] {
+  const read = (direction: Direction): Read =>
+    comparison ? comparedWith(comparison, direction, withoutGas) : (point) => shownForce(point, withoutGas);
+  return [
+    series(buildId, 'compression', pointsOf(curve, 1), read(1)),
+    series(buildId, 'rebound', pointsOf(curve, -1), read(-1)),
+  ];
+}
+
 /** The lines of one build on one chart; only the force chart shows both directions at once. */
 export function seriesOf(chart: ChartName, buildId: string, curve: ForceCurve, shown: Shown): Series[] {
   const points = pointsOf(curve, shown.direction);
-  const force: Read = (point) => shownForce(point, shown.withoutGas);
   switch (chart) {
     case 'force':
-      return [
-        series(buildId, 'compression', pointsOf(curve, 1), force),
-        series(buildId, 'rebound', pointsOf(curve, -1), force),
-      ];
+      return forceSeries(buildId, curve, shown);
     case 'paths':
       return pathSeries(buildId, points, shown.valve);
     case 'pressures':

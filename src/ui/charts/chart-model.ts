@@ -6,10 +6,11 @@ import { hasBase, stackOf } from '../app/places.ts';
 import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
-import { cursorSpeed, direction, place, project, topSpeed, visibleBuilds } from '../app/store.ts';
+import { baseline, cursorSpeed, direction, place, project, topSpeed, visibleBuilds } from '../app/store.ts';
 import { bracket } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
+import { comparison, measure } from './comparison.ts';
 import { bandAreas } from './force-bands.ts';
 import { levelsOf } from './levels.ts';
 import { type LineMark, marksOf } from './line-marks.ts';
@@ -38,15 +39,26 @@ export const showPathsOf = (valve: ValveName): void => {
   wantedValve.value = valve;
 };
 
+/** The force chart shows how much firmer than the baseline the builds are. */
+export const comparing = computed(() => chart.value === 'force' && measure.value !== 'force');
+
 export const shown = computed<Shown>(() => ({
   direction: direction.value,
   stack: stackOf(place.value),
   valve: pathsValve.value,
   withoutGas: gasForce.value === 'subtracted',
+  ...(comparing.value && comparison.value && { comparison: comparison.value }),
 }));
 
+/** What stands above the zero line, and below it where both directions or signs are shown. */
+export function sidesShown(): { readonly up: string; readonly down?: string } {
+  if (comparing.value) return { up: text.chart.firmer, down: text.chart.softer };
+  if (chart.value === 'force') return { up: text.chart.compression, down: text.chart.rebound };
+  return { up: wayShown() };
+}
+
 /** The chamber and path charts show one direction, the opening chart one stack. */
-export function wayShown(): string {
+function wayShown(): string {
   if (chart.value === 'opening') return text.placeOf(project.value.damper.layout, place.value).name;
   return direction.value === 1 ? text.chart.compression : text.chart.rebound;
 }
@@ -55,6 +67,8 @@ export interface ShownLine extends PlotLine {
   readonly buildId: string;
   readonly label: string;
   readonly part: Series['part'];
+  /** Its name is written beside it; lines that share one have it once. */
+  readonly named: boolean;
   readonly marks: readonly LineMark[];
 }
 
@@ -63,16 +77,26 @@ interface Scale {
   readonly toShown: (si: number) => number;
 }
 
+const quantity = (kind: ShownKind, title: (unit: string) => string, from = 0): Scale => ({
+  yTitle: title(unitOfShown(kind)),
+  toShown: (si) => inShown(kind, si - from),
+});
+
+const shareScale = (yTitle: string): Scale => ({ yTitle, toShown: (share) => share * 100 });
+
+function forceScale(): Scale {
+  const { withoutGas } = shown.value;
+  if (!comparing.value) return quantity('force', withoutGas ? text.chart.forceWithoutGasAxis : text.chart.forceAxis);
+  const title = withoutGas ? text.chart.differenceWithoutGasAxis : text.chart.differenceAxis;
+  return measure.value === 'share' ? shareScale(title('%')) : quantity('force', title);
+}
+
 function scaleOf(name: ChartName): Scale {
-  const quantity = (kind: ShownKind, title: (unit: string) => string, from = 0): Scale => ({
-    yTitle: title(unitOfShown(kind)),
-    toShown: (si) => inShown(kind, si - from),
-  });
   switch (name) {
     case 'force':
-      return quantity('force', shown.value.withoutGas ? text.chart.forceWithoutGasAxis : text.chart.forceAxis);
+      return forceScale();
     case 'paths':
-      return { yTitle: text.chart.pathsAxis[pathsValve.value], toShown: (share) => share * 100 };
+      return shareScale(text.chart.pathsAxis[pathsValve.value]);
     case 'pressures':
       return quantity('pressure', text.chart.pressuresAxis, STANDARD_ATMOSPHERE_PA);
     case 'opening':
@@ -80,19 +104,30 @@ function scaleOf(name: ChartName): Scale {
   }
 }
 
-function labelOf(name: string, part: Series['part']): string {
-  if (part === 'compression' || part === 'rebound' || part === 'only') return name;
+/** The baseline is zero in both directions, and has one name. */
+const isZeroLine = (buildId: string): boolean => comparing.value && buildId === baseline.value.id;
+
+function labelOf({ buildId, part }: Series, name: string): string {
+  if (part === 'only') return name;
   if (part === 'compressionChamber' || part === 'reboundChamber') return `${name}, ${text.chart[part]}`;
-  return `${name}, ${text.chart.path[part]}`;
+  if (part !== 'compression' && part !== 'rebound') return `${name}, ${text.chart.path[part]}`;
+  return comparing.value && !isZeroLine(buildId) ? text.chart.ofWay(name, text.chart[part]) : name;
 }
 
 /** The lines of one build are told apart by their widths too. */
 const WIDTHS: Partial<Record<Series['part'], number>> = { reboundChamber: 1.25, bleed: 1.5, leakage: 1, poppet: 1 };
 const WIDTH = 2.25;
+/** Differences of both directions lie about one zero line. */
+const REBOUND_DIFFERENCE_WIDTH = 1.25;
+
+const widthOf = (part: Series['part']): number =>
+  part === 'rebound' && comparing.value ? REBOUND_DIFFERENCE_WIDTH : (WIDTHS[part] ?? WIDTH);
+
+const baselineIsStale = (): boolean => outcomes.value.get(baseline.value.id)?.stale ?? false;
 
 function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: Scale['toShown']): ShownLine {
   const { colour, dash } = lineOf(series.buildId);
-  const label = labelOf(buildName, series.part);
+  const label = labelOf(series, buildName);
   return {
     buildId: series.buildId,
     part: series.part,
@@ -102,14 +137,16 @@ function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: S
     y: series.values.map((value) => (value === null ? null : toShown(value))),
     colour,
     dash,
-    width: WIDTHS[series.part] ?? WIDTH,
-    faded: outcome.stale,
+    width: widthOf(series.part),
+    faded: outcome.stale || (comparing.value && baselineIsStale()),
+    named: series.part !== 'rebound' || (comparing.value && !isZeroLine(series.buildId)),
     marks: outcome.curve ? marksOf(series.part, outcome.curve, shown.value) : [],
   };
 }
 
 export const shownLines = computed<ShownLine[]>(() => {
   const { toShown } = scaleOf(chart.value);
+  if (comparing.value && !comparison.value) return [];
   return visibleBuilds.value.flatMap((build) => {
     const outcome = outcomes.value.get(build.id);
     if (!outcome?.curve) return [];
@@ -120,7 +157,7 @@ export const shownLines = computed<ShownLine[]>(() => {
 });
 
 const shownAreas = computed<PlotArea[]>(() => {
-  if (chart.value !== 'force' || bands.value === 'hidden') return [];
+  if (chart.value !== 'force' || comparing.value || bands.value === 'hidden') return [];
   const force = (si: number): number => inShown('force', si);
   return visibleBuilds.value.flatMap((build) => {
     const curve = outcomes.value.get(build.id)?.curve;
@@ -143,6 +180,15 @@ export const shownLevels = computed(() => {
   return levelsOf(curves, direction.value);
 });
 
+/** An axis of differences shows no less than this each way, lest the last digits of equal builds look like one [N; 1 %]. */
+const LEAST_DIFFERENCE = { difference: 1, share: 0.01 } as const;
+
+function leastRange(): number[] {
+  if (!comparing.value || measure.value === 'force') return [];
+  const least = scaleOf('force').toShown(LEAST_DIFFERENCE[measure.value]);
+  return [-least, least];
+}
+
 export const plotView = computed<PlotView>(() => {
   const values = shownLines.value.flatMap((line) => line.y);
   const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
@@ -151,7 +197,7 @@ export const plotView = computed<PlotView>(() => {
     areas: shownAreas.value,
     lines: shownLines.value,
     xRange: [0, inShown('speed', topSpeed.value)],
-    yRange: rangeOf([...values, ...edges, ...levels]),
+    yRange: rangeOf([...values, ...edges, ...levels, ...leastRange()]),
     xTitle: text.chart.speedAxis(unitOfShown('speed')),
     yTitle: scaleOf(chart.value).yTitle,
   };

@@ -5,14 +5,40 @@ import { BAND_CHOICES, bands, GAS_FORCES, gasForce } from '../app/preferences.ts
 import { project } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { chart, pathsValve, showPathsOf, tab } from './chart-model.ts';
+import { chart, comparing, pathsValve, showPathsOf, tab } from './chart-model.ts';
+import { MEASURES, measure, measureName, measureTitle } from './comparison.ts';
 import type { ValveName } from './path-shares.ts';
 
 const VALVES: readonly ValveName[] = ['piston', 'base'];
 
+function BandOption(): JSX.Element {
+  return (
+    <Choice
+      label={text.chart.bands}
+      options={BAND_CHOICES}
+      chosen={bands.value}
+      name={(each) => text.chart.bandChoice[each]}
+      title={(each) => text.chart.bandLong[each]}
+      onChoose={(each) => {
+        bands.value = each;
+      }}
+    />
+  );
+}
+
 function ForceOptions(): JSX.Element {
   return (
     <>
+      <Choice
+        label={text.chart.measure}
+        options={MEASURES}
+        chosen={measure.value}
+        name={measureName}
+        title={measureTitle}
+        onChoose={(each) => {
+          measure.value = each;
+        }}
+      />
       <Choice
         label={text.chart.gasForce}
         options={GAS_FORCES}
@@ -23,16 +49,7 @@ function ForceOptions(): JSX.Element {
           gasForce.value = each;
         }}
       />
-      <Choice
-        label={text.chart.bands}
-        options={BAND_CHOICES}
-        chosen={bands.value}
-        name={(each) => text.chart.bandChoice[each]}
-        title={(each) => text.chart.bandLong[each]}
-        onChoose={(each) => {
-          bands.value = each;
-        }}
-      />
+      {!comparing.value && <BandOption />}
     </>
   );
 }

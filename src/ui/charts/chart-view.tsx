@@ -9,7 +9,7 @@ import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { chart, plotView, showTab, TABS, tab, wayShown } from './chart-model.ts';
+import { chart, plotView, showTab, sidesShown, TABS, tab } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
 import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
@@ -20,17 +20,13 @@ const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 
 function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
+  const { up, down } = sidesShown();
   return (
     <div class={`plot ${anyStale.value ? 'stale' : ''}`} ref={ref} data-chart={chart.value}>
       <Plot view={plotView.value} width={size.width} height={size.height} />
       {size.width > 0 && <CursorLayer {...size} />}
-      {chart.value === 'force' && (
-        <>
-          <span class="way up">{text.chart.compression}</span>
-          <span class="way down">{text.chart.rebound}</span>
-        </>
-      )}
-      {chart.value !== 'force' && <span class="way up">{wayShown()}</span>}
+      <span class="way up">{up}</span>
+      {down !== undefined && <span class="way down">{down}</span>}
     </div>
   );
 }

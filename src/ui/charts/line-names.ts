@@ -43,9 +43,9 @@ function spread(names: readonly LineName[], way: 1 | -1): LineName[] {
   return placed;
 }
 
-/** Names of the upper lines above them, of the lower lines below them. Rebound lines share their build's name. */
+/** Names of the upper lines above them, of the lower lines below them. */
 export function placeNames(lines: readonly ShownLine[], scales: Scales, top: number): LineName[] {
-  const stretches = lines.filter(({ part }) => part !== 'rebound').flatMap((line) => stretchUnderName(line, scales));
+  const stretches = lines.filter(({ named }) => named).flatMap((line) => stretchUnderName(line, scales));
   const sorted = stretches.sort((a, b) => a.high - b.high);
   const half = Math.ceil(sorted.length / 2);
   const above = sorted.slice(0, half).map(({ line, high }) => ({ line, y: high + ABOVE_LINE }));

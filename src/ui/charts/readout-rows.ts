@@ -2,15 +2,17 @@
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { bandsRunning } from '../app/band-solve.ts';
 import { bands, gasForce } from '../app/preferences.ts';
-import { showBare, showPercent, unitOfShown } from '../app/quantities.ts';
+import { showBare, showBareSigned, showPercent, unitOfShown } from '../app/quantities.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
 import type { StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airMargin } from './air-margin.ts';
-import { shownForce } from './chart-data.ts';
+import { measure } from './comparison.ts';
+import { differenceOf, shareOf } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
 import type { Reading } from './reading.ts';
 import { lifeReserve, yieldReserve } from './reserve.ts';
+import { shownForce } from './shown-force.ts';
 
 export type SolvedReading = Reading & { readonly point: ForcePoint };
 
@@ -50,23 +52,27 @@ function bandFromCell(reading: SolvedReading): string {
   return from ? r.coefficient[from] : r.none;
 }
 
+/** In the unit of the chart of differences, otherwise in per cent. */
+const inForce = (): boolean => measure.value === 'difference';
+const differenceName = (): string => (inForce() ? r.difference.difference(unitOfShown('force')) : r.difference.share);
+
+function differenceCell({ point, isBaseline, against }: SolvedReading): string {
+  if (isBaseline) return text.builds.baseline;
+  if (!against) return r.none;
+  if (inForce()) return showBareSigned('force', differenceOf(point, against.point, withoutGas()));
+  const share = shareOf(point, against.point, against.largest_N, withoutGas());
+  return share === undefined ? r.notComparable : showPercent(share, true);
+}
+
 function forceRows(): ReadoutRow[] {
   const unit = unitOfShown('force');
-  const force = ({ force_N, gasForce_N }: ForcePoint): number => (withoutGas() ? force_N - gasForce_N : force_N);
   return [
     {
       id: 'force',
       name: withUnit(withoutGas() ? r.forceWithoutGas : r.force, unit),
-      cell: ({ point }) => showBare('force', force(point)),
+      cell: ({ point }) => showBare('force', shownForce(point, withoutGas())),
     },
-    {
-      id: 'difference',
-      name: r.difference,
-      cell: ({ point, against }) =>
-        against
-          ? showPercent(shownForce(point, withoutGas()) / shownForce(against, withoutGas()) - 1, true)
-          : text.builds.baseline,
-    },
+    { id: 'difference', name: differenceName(), cell: differenceCell },
     { id: 'band', name: withUnit(r.band, unit), cell: bandCell, when: () => bands.value === 'shown' },
     { id: 'band-from', name: r.bandFrom, cell: bandFromCell, when: () => bands.value === 'shown' },
     { id: 'damping', name: withUnit(r.ofDamping, unit), cell: ({ point }) => showBare('force', point.dampingForce_N) },

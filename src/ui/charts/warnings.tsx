@@ -7,10 +7,12 @@ import { bands } from '../app/preferences.ts';
 import { show } from '../app/quantities.ts';
 import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
-import { project, visibleBuilds } from '../app/store.ts';
+import { baseline, project, visibleBuilds } from '../app/store.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airReleaseFrom, cavitatesFrom, failedOf, wavesFrom } from './chart-data.ts';
+import { comparing } from './chart-model.ts';
+import { comparisonLines } from './comparison.ts';
 
 const WAYS = [
   { direction: 1, name: text.chart.compression },
@@ -77,11 +79,18 @@ function bandLines(build: Build, curve: ForceCurve): string[] {
   return [...new Set(failed)].map((reason) => text.chart.bandFailed(build.name, reason));
 }
 
+/** Those on show, and the baseline where others are measured from it: what it lacks, the differences lack. */
+function buildsTold(): readonly Build[] {
+  const others = visibleBuilds.value;
+  return comparing.value && !others.includes(baseline.value) ? [baseline.value, ...others] : others;
+}
+
 /** Of the builds on show, as the chart stands now. */
 export function warningLines(): string[] {
-  const known = visibleBuilds.value.map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
+  const known = buildsTold().map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
   const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
   return [
+    ...(comparing.value ? comparisonLines(bands.value === 'shown') : []),
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
     ),

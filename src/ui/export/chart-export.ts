@@ -3,11 +3,12 @@ import { cycleOf } from '../app/cycle-solve.ts';
 import { tell } from '../app/notices.ts';
 import { bands, family } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
-import { selectedBuild, visibleBuilds } from '../app/store.ts';
-import { chart, shown, shownLines, tab } from '../charts/chart-model.ts';
+import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
+import { chart, comparing, shown, shownLines, tab } from '../charts/chart-model.ts';
+import { comparison } from '../charts/comparison.ts';
 import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
 import { text } from '../text/en.ts';
-import { saveChart, saveLoop } from './chart-pictures.ts';
+import { fileOfChart, saveChart, saveLoop } from './chart-pictures.ts';
 import { chartRows } from './chart-table.ts';
 import { curveRows } from './curve-table.ts';
 import { cycleRows } from './cycle-table.ts';
@@ -31,8 +32,9 @@ function saveChartData(): void {
     const outcome = outcomes.value.get(id);
     return outcome?.curve ? [{ id, name: nameNow(name, outcome.stale), curve: outcome.curve }] : [];
   });
-  const beside = { ...shown.value, withBands: bands.value === 'shown' };
-  saveRows(words.files[chart.value], chartRows(chart.value, builds, beside, family.value));
+  const told = comparing.value && !comparison.value ? [] : builds;
+  const beside = { ...shown.value, withBands: bands.value === 'shown', baselineName: baseline.value.name };
+  saveRows(fileOfChart(), chartRows(chart.value, told, beside, family.value));
 }
 
 function saveCycleData(): void {

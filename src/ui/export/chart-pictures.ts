@@ -3,8 +3,9 @@ import { position_mm } from '../app/conditions.ts';
 import { frequency_Hz, stroke_mm } from '../app/cycle-solve.ts';
 import { tell } from '../app/notices.ts';
 import { showField } from '../app/quantities.ts';
-import { project, theory } from '../app/store.ts';
-import { chart, cut, plotView, shownLevels, shownLines, wayShown } from '../charts/chart-model.ts';
+import { baseline, project, theory } from '../app/store.ts';
+import { chart, comparing, cut, plotView, shownLevels, shownLines, sidesShown } from '../charts/chart-model.ts';
+import { measure } from '../charts/comparison.ts';
 import { warningLines } from '../charts/warnings.tsx';
 import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
 import { download } from '../storage/download.ts';
@@ -72,14 +73,13 @@ const page = (): Pick<FigureRequest, 'inks' | 'font'> => ({
 });
 
 function chartFigure(): Figure {
-  const isForce = chart.value === 'force';
+  const what = comparing.value ? words.difference(baseline.value.name) : text.chart.tabs[chart.value];
   return figureOf({
-    title: words.title(project.value.name, text.chart.tabs[chart.value]),
+    title: words.title(project.value.name, what),
     view: plotView.value,
     signs: signsNow(),
     levels: shownLevels.value,
-    up: isForce ? text.chart.compression : wayShown(),
-    ...(isForce && { down: text.chart.rebound }),
+    ...sidesShown(),
     notes: [...warningLines(), ...commonNotes()],
     ...page(),
   });
@@ -97,8 +97,10 @@ function loopFigure(axis: LoopAxis): Figure {
   });
 }
 
+export const fileOfChart = (): string => words.files[comparing.value ? measure.value : chart.value];
+
 export const saveChart = (format: PictureFormat): Promise<void> =>
-  savePicture(words.files[chart.value], format, async () => drawn(chartFigure(), format));
+  savePicture(fileOfChart(), format, async () => drawn(chartFigure(), format));
 
 export const saveLoop = (axis: LoopAxis, format: PictureFormat): Promise<void> =>
   savePicture(words.files[`cycle-${axis}`], format, async () => drawn(loopFigure(axis), format));

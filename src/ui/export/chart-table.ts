@@ -18,6 +18,8 @@ export interface NamedCurve {
 /** What the chart shows beside what its lines need. */
 export interface ChartShown extends Shown {
   readonly withBands: boolean;
+  /** Whose force the others are measured from; told in their heads. */
+  readonly baselineName: string;
 }
 
 interface Line {
@@ -26,10 +28,10 @@ interface Line {
   readonly values: ReadonlyMap<number, number>;
 }
 
-function measureFor(chart: ChartName, family: Family): Measure {
+function measureFor(chart: ChartName, { comparison }: ChartShown, family: Family): Measure {
   switch (chart) {
     case 'force':
-      return measureOf(family, 'force');
+      return comparison?.as === 'share' ? SHARE : measureOf(family, 'force');
     case 'paths':
       return SHARE;
     case 'pressures':
@@ -39,13 +41,17 @@ function measureFor(chart: ChartName, family: Family): Measure {
   }
 }
 
-function nameOf(part: Series['part'], shown: Shown): string {
+function forceName({ comparison, withoutGas, baselineName }: ChartShown): string {
+  if (!comparison) return withoutGas ? words.forceWithoutGas : words.force;
+  return withoutGas ? words.firmerWithoutGas(baselineName) : words.firmer(baselineName);
+}
+
+function nameOf(part: Series['part'], shown: ChartShown): string {
   const way = shown.direction === 1 ? words.way.compression : words.way.rebound;
-  const force = shown.withoutGas ? words.forceWithoutGas : words.force;
   switch (part) {
     case 'compression':
     case 'rebound':
-      return `${force}, ${words.way[part]}`;
+      return `${forceName(shown)}, ${words.way[part]}`;
     case 'compressionChamber':
       return `${words.chamber.compression}, ${way}`;
     case 'reboundChamber':
@@ -66,7 +72,12 @@ const paired = (speeds: readonly number[], values: readonly (number | null)[], m
   );
 
 /** The two edges of a band; a speed without one is in neither. */
-function edgesOf({ name, curve }: NamedCurve, part: 'compression' | 'rebound', shown: Shown, force: Measure): Line[] {
+function edgesOf(
+  { name, curve }: NamedCurve,
+  part: 'compression' | 'rebound',
+  shown: ChartShown,
+  force: Measure,
+): Line[] {
   const areas = bandAreas(curve, part === 'compression' ? 1 : -1, shown.withoutGas);
   if (areas.length === 0) return [];
   const edge = (word: string, side: 'low_N' | 'high_N'): Line => ({
@@ -77,14 +88,14 @@ function edgesOf({ name, curve }: NamedCurve, part: 'compression' | 'rebound', s
 }
 
 function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, family: Family): Line[] {
-  const measure = measureFor(chart, family);
+  const measure = measureFor(chart, shown, family);
   return seriesOf(chart, build.id, build.curve, shown).flatMap(({ part, speeds_m_s, values }) => {
     const line = {
       head: headed(words.of(build.name, nameOf(part, shown)), measure),
       values: paired(speeds_m_s, values, measure),
     };
     const isForce = part === 'compression' || part === 'rebound';
-    return isForce && shown.withBands ? [line, ...edgesOf(build, part, shown, measure)] : [line];
+    return isForce && shown.withBands && !shown.comparison ? [line, ...edgesOf(build, part, shown, measure)] : [line];
   });
 }
 

@@ -65,6 +65,20 @@ describe('what a chart shows', () => {
     expect(lines.map(({ values }) => values)).toEqual([[420], [-580]]);
   });
 
+  it('force measured from the baseline: what each direction resists more, a gap where either did not solve', () => {
+    const baseline = curve(point(-2), point(-1), point(1), failed, point(3));
+    const build = curve(
+      { ...failed, shaftSpeed_m_s: -2 },
+      point(-1, { force_N: -600 }),
+      point(1, { force_N: 450 }),
+      point(2),
+      point(3, { force_N: 1800 }),
+    );
+    const [compression, rebound] = seriesOf('force', 'a', build, shown({ comparison: { as: 'difference', baseline } }));
+    expect(compression).toMatchObject({ part: 'compression', speeds_m_s: [1, 2, 3], values: [-50, null, 300] });
+    expect(rebound).toMatchObject({ part: 'rebound', speeds_m_s: [1, 2], values: [100, null] });
+  });
+
   it('the other charts: the direction on show alone', () => {
     const both = curve(point(-1, { seatOpening_m: 2e-4 }), point(1));
     const rebound = shown({ direction: -1, stack: 'rebound' });
@@ -143,6 +157,7 @@ describe('names of lines', () => {
     label,
     name: label,
     part,
+    named: part !== 'rebound',
     x: [0, 100, 200],
     y: [0, last / 2, last],
     colour: '',
@@ -164,7 +179,7 @@ describe('names of lines', () => {
     for (let i = 1; i < ys.length; i++) expect(ys[i] - ys[i - 1]).toBeGreaterThanOrEqual(14);
   });
 
-  it('are written once for the two directions of a build, and never off the chart', () => {
+  it('are written for lines with a name of their own, and never off the chart', () => {
     const names = placeNames([line('a', 290), line('a', -100, 'rebound')], scales, 19);
     expect(names).toHaveLength(1);
     expect(names[0].y).toBe(19);

@@ -11,6 +11,7 @@ const shown = (part: Partial<ChartShown> = {}): ChartShown => ({
   valve: 'piston',
   withoutGas: false,
   withBands: false,
+  baselineName: 'Stock',
   ...part,
 });
 const band: ForcePoint['band'] = { status: 'converged', low_N: 900, high_N: 1100, parts: [] };
@@ -56,6 +57,29 @@ describe('the data of a chart', () => {
     expect(table['Stock: Force, compression, band from, N']).toEqual([900, 900]);
     expect(table['Stock: Force, compression, band to, N']).toEqual([1100, 1100]);
     expect(chartRows('force', [two], shown(), 'metric')[0]).toHaveLength(3);
+  });
+
+  it('differences name the baseline and what the sign means, in force or per cent, and have no bands', () => {
+    const firmer = {
+      ...custom,
+      curve: curve(point(-1, { force_N: -1500, band }), point(-0.5, { force_N: -400, band }), failed(0.5), point(1)),
+    };
+    const beside = { withBands: true, comparison: { as: 'difference', baseline: stock.curve } } as const;
+    const rows = chartRows('force', [stock, firmer], shown(beside), 'metric');
+    expect(rows[0]).toHaveLength(5);
+    const table = columns(rows);
+    expect(table['Shaft speed, m/s']).toEqual([0.5, 1, 2]);
+    expect(table['Stock: Firmer than Stock by (softer below 0), compression, N']).toEqual([0, 0, undefined]);
+    expect(table['Custom: Firmer than Stock by (softer below 0), rebound, N']).toEqual([-100, 500, undefined]);
+    expect(table['Custom: Firmer than Stock by (softer below 0), compression, N']).toEqual([undefined, 0, undefined]);
+    const imperial = columns(chartRows('force', [firmer], shown(beside), 'imperial'));
+    const lbf = imperial['Custom: Firmer than Stock by (softer below 0), rebound, lbf'];
+    expect(lbf[1]).toBeCloseTo(500 / N_PER_LBF, 9);
+    const share = shown({ ...beside, comparison: { ...beside.comparison, as: 'share' }, withoutGas: true });
+    const shares = columns(chartRows('force', [firmer], share, 'metric'));
+    // Less 50 N of gas, 1550 N stand against 1050 N.
+    const head = 'Custom: Firmer than Stock without gas by (softer below 0), rebound, %';
+    expect(shares[head][1]).toBeCloseTo((500 / 1050) * 100, 9);
   });
 
   it('paths in per cent, chambers above atmosphere, openings by the stack on show', () => {

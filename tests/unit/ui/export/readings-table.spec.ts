@@ -22,9 +22,9 @@ const groups: ReadoutGroup[] = [
 
 describe('the readout as a table', () => {
   const readings = [
-    { build: build('a', 'Stock'), point: point(-1), stale: false },
-    { build: build('b', 'Custom'), point: point(-2), stale: true },
-    { build: build('c', 'Lost'), stale: false },
+    { build: build('a', 'Stock'), point: point(-1), isBaseline: false, stale: false },
+    { build: build('b', 'Custom'), point: point(-2), isBaseline: false, stale: true },
+    { build: build('c', 'Lost'), isBaseline: false, stale: false },
   ];
   const rows = readingRows('Trail rear · At 1.00 m/s', [{ name: 'Rebound', readings, groups }], ['Estimates.']);
 
