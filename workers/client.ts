@@ -8,6 +8,8 @@ import type {
   CycleResult,
   ForceCurvesRequest,
   ForceCurvesResult,
+  ForcesRequest,
+  ForcesResult,
   Job,
   JobResults,
   LiftRequest,
@@ -34,6 +36,8 @@ export interface SolverClientOptions {
 export interface SolverClient {
   /** Force curves of some builds of a project; a build that cannot be solved has its own error. @throws SolverError */
   forceCurves(request: ForceCurvesRequest, options?: CallOptions): Promise<ForceCurvesResult>;
+  /** Forces of some builds of a project alone; a build that cannot be solved has its own error. @throws SolverError */
+  forces(request: ForcesRequest, options?: CallOptions): Promise<ForcesResult>;
   /** Builds driven over time; a build that cannot be solved has its own error. @throws SolverError */
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
   /** How far oils of one weight number differ. @throws SolverError */
@@ -71,6 +75,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
   };
   return {
     forceCurves: (request, call) => ask({ kind: 'force-curves', request }, call),
+    forces: (request, call) => ask({ kind: 'forces', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),

@@ -21,7 +21,7 @@ import type {
 } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 2;
+export const PROTOCOL_VERSION = 3;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -33,6 +33,29 @@ export interface ForceCurvesRequest {
   readonly stroke_m?: number;
   /** Gives every point the band of the coefficients, which takes several times as long. */
   readonly bands?: boolean;
+}
+
+/** The forces alone, for sweeps: without stacks, bands and what else a curve has. */
+export type ForcesRequest = Omit<ForceCurvesRequest, 'bands'>;
+
+/** By speed, as asked for; null where a speed did not solve. */
+export interface SpeedForces {
+  /** Positive in compression [m/s]. */
+  readonly shaftSpeed_m_s: readonly number[];
+  /** Whole force at the shaft [N]. */
+  readonly force_N: readonly (number | null)[];
+  readonly gasForce_N: readonly (number | null)[];
+  /** Why some did not solve, each once. */
+  readonly reasons: readonly string[];
+}
+
+export type BuildForces =
+  | { readonly status: 'solved'; readonly forces: SpeedForces }
+  | { readonly status: 'failed'; readonly error: WireError };
+
+export interface ForcesResult {
+  /** By build id; one entry for each build asked for. */
+  readonly builds: Readonly<Record<string, BuildForces>>;
 }
 
 /** Why a build has no curve, or a job no result. `fault` points at the input when the input is to blame. */
@@ -97,12 +120,14 @@ export interface WeightSpreadsResult {
 
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
+  | { readonly kind: 'forces'; readonly request: ForcesRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
+  readonly forces: ForcesResult;
   readonly lift: LiftResult;
   readonly cycle: CycleResult;
   readonly 'weight-spreads': WeightSpreadsResult;

@@ -5,11 +5,14 @@ import { holdLifeline } from './lifeline.ts';
 import {
   type BuildCurve,
   type BuildCycle,
+  type BuildForces,
   type CycleRequest,
   type CycleResult,
   type ForceCurve,
   type ForceCurvesRequest,
   type ForceCurvesResult,
+  type ForcesRequest,
+  type ForcesResult,
   isInputFault,
   type Job,
   type JobResults,
@@ -20,6 +23,7 @@ import {
   type Project,
   type SolveHooks,
   type SolverApi,
+  type SpeedForces,
   type StackInput,
   type WeightSpread,
   type WireError,
@@ -33,6 +37,12 @@ type CurveOptions = Omit<ForceCurvesRequest, 'project' | 'buildIds'>;
 /** What the worker needs of the solver: the same functions that the command line calls. */
 export interface Solver {
   forceCurveForBuild(project: Project, buildId: string, options: CurveOptions, hooks: SolveHooks): ForceCurve;
+  forcesForBuild(
+    project: Project,
+    buildId: string,
+    options: Omit<ForcesRequest, 'project' | 'buildIds'>,
+    hooks: SolveHooks,
+  ): SpeedForces;
   cycleForBuild(
     project: Project,
     buildId: string,
@@ -73,6 +83,7 @@ function answer(solver: Solver, { runId, job, stopFlag }: WireRequest, onProgres
 
 function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: Progress): JobResults[Job['kind']] {
   if (job.kind === 'force-curves') return solveCurves(solver, job.request, shouldStop, onProgress);
+  if (job.kind === 'forces') return solveForces(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const { stack, pressures_Pa, options } = job.request;
@@ -121,6 +132,19 @@ function solveCurves(
     curve: solver.forceCurveForBuild(project, buildId, options, hooks),
   });
   return { curves: eachBuild(buildIds, solve, shouldStop, onProgress) };
+}
+
+function solveForces(
+  solver: Solver,
+  { project, buildIds, ...options }: ForcesRequest,
+  shouldStop: () => boolean,
+  onProgress: Progress,
+): ForcesResult {
+  const solve: Run<BuildForces> = (buildId, hooks) => ({
+    status: 'solved',
+    forces: solver.forcesForBuild(project, buildId, options, hooks),
+  });
+  return { builds: eachBuild(buildIds, solve, shouldStop, onProgress) };
 }
 
 function solveCycles(

@@ -2,6 +2,9 @@
 import { expose } from 'comlink';
 import { forceCurveForBuild, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
 import { cycleForBuild } from './cycle-for-build.ts';
+import { forcesForBuild } from './forces-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
 
-expose(createSolverApi({ forceCurveForBuild, cycleForBuild, solveLift, weightSpreads: WEIGHT_SPREADS }));
+expose(
+  createSolverApi({ forceCurveForBuild, forcesForBuild, cycleForBuild, solveLift, weightSpreads: WEIGHT_SPREADS }),
+);

@@ -5,7 +5,7 @@
 import type { Build, Project, StackFile } from '../model/project.ts';
 import { InputError } from '../units/fault.ts';
 import { metresFromMillimetres as metres } from '../units/si.ts';
-import { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
+import { type ForceCurveOptions, forceCurve, forcePoints } from './damper/force-curve.ts';
 import type { DamperInput, ForceCurve, FrictionInput, HydraulicStopInput, PistonBandInput } from './damper/types.ts';
 import { oilFromDocument } from './from-model/fluid.ts';
 import { gasFrom } from './from-model/gas.ts';
@@ -48,6 +48,16 @@ export function forceCurveForBuild(
   hooks: SolveHooks = {},
 ): ForceCurve {
   return forceCurve(damperFromProject(project, buildId, stroke_m), speeds_m_s, options, hooks);
+}
+
+/** Its points alone, for sweeps. @throws as `forceCurveForBuild` */
+export function forcePointsForBuild(
+  project: Project,
+  buildId: string,
+  { speeds_m_s, stroke_m, ...options }: BuildCurveOptions,
+  hooks: SolveHooks = {},
+): ForceCurve['points'] {
+  return forcePoints(damperFromProject(project, buildId, stroke_m), speeds_m_s, options, hooks);
 }
 
 /**

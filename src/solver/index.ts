@@ -33,6 +33,7 @@ export {
   type BuildCurveOptions,
   damperFromProject,
   forceCurveForBuild,
+  forcePointsForBuild,
   oilFromDocument,
   SPRING_STEEL,
   stackFromFile,

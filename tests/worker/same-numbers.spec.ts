@@ -52,6 +52,24 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
     }
   });
 
+  it('the forces of a sweep, those of the whole curve and no more', async () => {
+    const options = { speeds_m_s: [-0.8, 0.02, 1.5], theory: 'large-deflection', stroke_m: 0.01 } as const;
+    const [{ id }] = project.builds;
+    const { builds } = await client.forces({ project, buildIds: [id], ...options });
+    const { points } = forceCurveForBuild(project, id, options);
+    const solved = points.filter((point) => point.status === 'converged');
+    expect(solved).toHaveLength(3);
+    expect(builds[id]).toStrictEqual({
+      status: 'solved',
+      forces: {
+        shaftSpeed_m_s: [...options.speeds_m_s],
+        force_N: solved.map(({ force_N }) => force_N),
+        gasForce_N: solved.map(({ gasForce_N }) => gasForce_N),
+        reasons: [],
+      },
+    });
+  });
+
   it('a build driven over time', async () => {
     const [{ id }] = project.builds;
     const middle_m = project.damper.travel_mm / 2000;

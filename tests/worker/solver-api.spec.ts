@@ -3,6 +3,7 @@ import { InputError } from '../../src/units/fault.ts';
 import { buffersOf } from '../../workers/buffers-of.ts';
 import {
   type CycleResult,
+  type ForcesResult,
   isReplyTo,
   type LiftResult,
   PROTOCOL_VERSION,
@@ -23,6 +24,15 @@ const solver: Solver = {
       onProgress?.(index + 1, speeds_m_s.length);
     });
     return curve(speeds_m_s.length);
+  },
+  forcesForBuild: (_, buildId, { speeds_m_s, stroke_m = 0 }) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    return {
+      shaftSpeed_m_s: speeds_m_s,
+      force_N: speeds_m_s.map(() => stroke_m),
+      gasForce_N: speeds_m_s.map(() => 0),
+      reasons: [],
+    };
   },
   cycleForBuild: (_, buildId) => {
     if (buildId === 'unruly') throw new InputError(FAULT);
@@ -107,6 +117,18 @@ describe('createSolverApi', () => {
     expect((reply as { result: CycleResult }).result.cycles).toEqual({
       unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
       good: { status: 'unfinished', reason: 'good ends early' },
+    });
+  });
+
+  it('hands the forces of each build back, at the position asked for; one that is refused leaves the others theirs', async () => {
+    const asked = { ...request('unruly'), buildIds: ['unruly', 'good'], speeds_m_s: [-1, 1], stroke_m: 0.03 };
+    const reply = await createSolverApi(solver).run({ runId: 1, job: { kind: 'forces', request: asked } }, noProgress);
+    expect((reply as { result: ForcesResult }).result.builds).toEqual({
+      unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
+      good: {
+        status: 'solved',
+        forces: { shaftSpeed_m_s: [-1, 1], force_N: [0.03, 0.03], gasForce_N: [0, 0], reasons: [] },
+      },
     });
   });
 

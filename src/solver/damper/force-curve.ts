@@ -46,6 +46,19 @@ export function forceCurve(
   return { ...curve, points: curve.points.map((point) => withLife(point, judged)), stacks: judged };
 }
 
+/**
+ * The points of a force curve alone, without judging its stacks: for sweeps, which ask for many curves and draw no stack.
+ * @param speeds_m_s, @throws as `forceCurve`
+ */
+export function forcePoints(
+  damper: DamperInput,
+  speeds_m_s: readonly number[],
+  options: ForceCurveOptions,
+  hooks: SolveHooks = {},
+): ForceCurve['points'] {
+  return forceCurveWith(followStacks(options.theory, hooks).lift, damper, speeds_m_s, options, hooks).points;
+}
+
 /** The working stack of the piston is that of the direction of motion; at rest all are closed, and that of compression stands for them. */
 function withLife(point: ForcePoint | FailedForce, stacks: ForceCurve['stacks']): ForcePoint | FailedForce {
   if (point.status !== 'converged') return point;

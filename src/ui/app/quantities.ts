@@ -85,6 +85,7 @@ const SHOWN = {
   energy: { kind: 'energy', digits: { metric: 2, imperial: 2 } },
   power: { kind: 'power', digits: { metric: 1, imperial: 1 } },
   volume: { kind: 'volume', digits: { metric: 3, imperial: 4 } },
+  temperature: { kind: 'temperature', digits: { metric: 0, imperial: 0 } },
 } as const satisfies Record<string, { kind: Kind; digits: { metric: number; imperial: number } }>;
 
 export type ShownKind = keyof typeof SHOWN;

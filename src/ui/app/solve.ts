@@ -37,7 +37,7 @@ export const solverState = signal<SolverState>({ phase: 'loading', message: text
 export const anyStale = computed(() => [...outcomes.value.values()].some((outcome) => outcome.stale));
 
 /** Everything a curve depends on, and nothing else: names, notes and measurements do not solve again. */
-function keyOf({ damper, fluid, gas }: Project, build: Build): string {
+export function keyOf({ damper, fluid, gas }: Project, build: Build): string {
   const { id: _i, name: _n, notes: _t, measurements: _m, ...parts } = build;
   const bench = [topSpeed.value, theory.value, position_m.value];
   return JSON.stringify([parts, { ...damper, name: '' }, { ...fluid, name: '' }, gas, bench]);

@@ -17,16 +17,23 @@ import { type LineMark, marksOf } from './line-marks.ts';
 import type { ValveName } from './path-shares.ts';
 import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
 
-/** The tabs: a chart over speed, or the damper driven over time. */
-export type TabName = ChartName | 'cycle';
-export const TABS: readonly TabName[] = ['force', 'paths', 'pressures', 'opening', 'cycle'];
+/** The tabs, by what is asked: at every speed, at the speed cursor under other settings, over time. */
+export type TabName = ChartName | 'temperature' | 'cycle';
+export type TabGroup = 'bySpeed' | 'atCursor' | 'overTime';
+export const TABS = {
+  bySpeed: ['force', 'paths', 'pressures', 'opening'],
+  atCursor: ['temperature'],
+  overTime: ['cycle'],
+} as const satisfies Record<TabGroup, readonly TabName[]>;
+const isOverSpeed = (wanted: TabName): wanted is ChartName => TABS.bySpeed.some((each) => each === wanted);
+
 export const tab = signal<TabName>('force');
 /** The chart over speed that is shown, or was shown last. */
 export const chart = signal<ChartName>('force');
 
 export function showTab(wanted: TabName): void {
   tab.value = wanted;
-  if (wanted !== 'cycle') chart.value = wanted;
+  if (isOverSpeed(wanted)) chart.value = wanted;
 }
 
 const wantedValve = signal<ValveName | undefined>(undefined);

@@ -11,6 +11,21 @@ import type { ValveName } from './path-shares.ts';
 
 const VALVES: readonly ValveName[] = ['piston', 'base'];
 
+function GasForceOption(): JSX.Element {
+  return (
+    <Choice
+      label={text.chart.gasForce}
+      options={GAS_FORCES}
+      chosen={gasForce.value}
+      name={(each) => text.chart.gasForceChoice[each]}
+      title={(each) => text.chart.gasForceLong[each]}
+      onChoose={(each) => {
+        gasForce.value = each;
+      }}
+    />
+  );
+}
+
 function BandOption(): JSX.Element {
   return (
     <Choice
@@ -39,16 +54,7 @@ function ForceOptions(): JSX.Element {
           measure.value = each;
         }}
       />
-      <Choice
-        label={text.chart.gasForce}
-        options={GAS_FORCES}
-        chosen={gasForce.value}
-        name={(each) => text.chart.gasForceChoice[each]}
-        title={(each) => text.chart.gasForceLong[each]}
-        onChoose={(each) => {
-          gasForce.value = each;
-        }}
-      />
+      <GasForceOption />
       {!comparing.value && <BandOption />}
     </>
   );
@@ -56,6 +62,7 @@ function ForceOptions(): JSX.Element {
 
 export function ChartOptions(): JSX.Element | null {
   if (tab.value === 'cycle') return null;
+  if (tab.value === 'temperature') return <GasForceOption />;
   if (chart.value === 'force') return <ForceOptions />;
   if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
   return (

@@ -8,9 +8,11 @@ import { CycleView } from '../cycle/cycle-view.tsx';
 import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { Choice } from '../panels/choice.tsx';
+import { TemperatureView } from '../sweeps/temperature-view.tsx';
 import { text } from '../text/en.ts';
-import { chart, plotView, showTab, sidesShown, TABS, tab } from './chart-model.ts';
+import { chart, plotView, sidesShown, tab } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
+import { ChartTabs } from './chart-tabs.tsx';
 import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
 import { Plot } from './plot.tsx';
@@ -31,31 +33,34 @@ function Board(): JSX.Element {
   );
 }
 
+function View(): JSX.Element {
+  switch (tab.value) {
+    case 'cycle':
+      return <CycleView />;
+    case 'temperature':
+      return <TemperatureView />;
+    default:
+      return (
+        <>
+          <Board />
+          <Warnings />
+        </>
+      );
+  }
+}
+
 export function ChartView(): JSX.Element {
   return (
     <section class="sheet charts" aria-label={text.chart.title}>
       <header>
-        <Choice
-          label={text.chart.title}
-          options={TABS}
-          chosen={tab.value}
-          name={(each) => text.chart.tabs[each]}
-          onChoose={showTab}
-        />
+        <ChartTabs />
         <span class="group">
           <ChartOptions />
           <ExportMenu of={text.export.sheets.chart} choices={chartChoices} />
         </span>
       </header>
       <ConditionsRow />
-      {tab.value === 'cycle' ? (
-        <CycleView />
-      ) : (
-        <>
-          <Board />
-          <Warnings />
-        </>
-      )}
+      <View />
       <div class="chart-foot">
         <Choice
           label={text.theoryChoice}

@@ -4,28 +4,15 @@ import { fromShown, inShown, show } from '../app/quantities.ts';
 import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { cursorCuts, cut, plotView, shownLevels, shownLines } from './chart-model.ts';
-import { placeNames } from './line-names.ts';
+import { LineNames } from './name-layer.tsx';
 import { MARGIN } from './plot-layout.ts';
-
-interface Frame {
-  readonly width: number;
-  readonly height: number;
-}
+import { type Frame, scalesOf } from './plot-scales.ts';
 
 /** Steps by key, as a part of the whole axis. */
 const STEP = 1 / 100;
 const LONG_STEP = 1 / 10;
 
-function scales({ width, height }: Frame) {
-  const { xRange, yRange } = plotView.value;
-  const [w, h] = [width - MARGIN.l - MARGIN.r, height - MARGIN.t - MARGIN.b];
-  return {
-    x: (value: number): number => MARGIN.l + ((value - xRange[0]) / (xRange[1] - xRange[0])) * w,
-    y: (value: number): number => MARGIN.t + ((yRange[1] - value) / (yRange[1] - yRange[0])) * h,
-    speedAt: (px: number): number =>
-      fromShown('speed', xRange[0] + ((px - MARGIN.l) / Math.max(1, w)) * (xRange[1] - xRange[0])),
-  };
-}
+const scales = (frame: Frame) => scalesOf(plotView.value, frame);
 
 function stepFor(event: KeyboardEvent): number | undefined {
   const step = topSpeed.value * (event.shiftKey ? LONG_STEP : STEP);
@@ -48,18 +35,6 @@ function onKeyDown(event: KeyboardEvent): void {
   if (speed === undefined) return;
   event.preventDefault();
   setCursor(speed);
-}
-
-function Names({ frame }: { frame: Frame }): JSX.Element {
-  return (
-    <g class="names">
-      {placeNames(shownLines.value, scales(frame), MARGIN.t + 9).map(({ line, y }) => (
-        <text key={`${line.buildId}-${line.part}`} x={frame.width - MARGIN.r - 4} y={y} fill={line.colour}>
-          {line.label}
-        </text>
-      ))}
-    </g>
-  );
 }
 
 /** Where each line leaves the proven range, or is held. */
@@ -144,14 +119,15 @@ export function CursorLayer(frame: Frame): JSX.Element {
     const layer = event.currentTarget as HTMLElement;
     if (event.type === 'pointerdown') layer.setPointerCapture(event.pointerId);
     if (event.buttons === 0 && event.type !== 'pointerdown') return;
-    setCursor(scales(frame).speedAt(event.clientX - layer.getBoundingClientRect().left));
+    const { valueAt } = scales(frame);
+    setCursor(fromShown('speed', valueAt(event.clientX - layer.getBoundingClientRect().left)));
   };
   return (
     <div class="cursor-layer" onPointerDown={drag} onPointerMove={drag}>
       <svg width={frame.width} height={frame.height} aria-hidden="true">
         <Levels frame={frame} />
         <Marks frame={frame} />
-        <Names frame={frame} />
+        <LineNames lines={shownLines.value} view={plotView.value} frame={frame} />
         <Cuts frame={frame} />
       </svg>
       <Handle frame={frame} />

@@ -28,6 +28,8 @@ export interface PlotView {
   readonly yRange: readonly [number, number];
   readonly xTitle: string;
   readonly yTitle: string;
+  /** Leaves out the line at 0 across, where 0 is a number like any other. */
+  readonly plainZero?: boolean;
 }
 
 export interface Inks {
@@ -77,7 +79,11 @@ function axisOf(title: string, range: readonly [number, number], inks: Inks): Pl
   };
 }
 
-export const layoutOf = ({ xRange, yRange, xTitle, yTitle }: PlotView, inks: Inks, font: string): PlotlyData => ({
+export const layoutOf = (
+  { xRange, yRange, xTitle, yTitle, plainZero }: PlotView,
+  inks: Inks,
+  font: string,
+): PlotlyData => ({
   margin: MARGIN,
   showlegend: false,
   dragmode: false,
@@ -86,7 +92,7 @@ export const layoutOf = ({ xRange, yRange, xTitle, yTitle }: PlotView, inks: Ink
   paper_bgcolor: 'rgba(0,0,0,0)',
   plot_bgcolor: 'rgba(0,0,0,0)',
   font: { family: font, color: inks.ink },
-  xaxis: { ...axisOf(xTitle, xRange, inks), showline: true },
+  xaxis: { ...axisOf(xTitle, xRange, inks), showline: true, zeroline: !plainZero },
   yaxis: axisOf(yTitle, yRange, inks),
 });
 

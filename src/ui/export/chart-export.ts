@@ -7,13 +7,17 @@ import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
 import { chart, comparing, shown, shownLines, tab } from '../charts/chart-model.ts';
 import { comparison } from '../charts/comparison.ts';
 import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
+import type { Sweep } from '../sweeps/sweep.ts';
+import { sweepLines } from '../sweeps/sweep-lines.ts';
+import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
 import { text } from '../text/en.ts';
-import { fileOfChart, saveChart, saveLoop } from './chart-pictures.ts';
+import { fileOfChart, type PictureFormat, saveChart, saveLoop } from './chart-pictures.ts';
 import { chartRows } from './chart-table.ts';
 import { curveRows } from './curve-table.ts';
 import { cycleRows } from './cycle-table.ts';
 import type { ExportChoice } from './export-menu.tsx';
 import { saveCsv } from './readings-export.ts';
+import { saveSweep, sweepData } from './sweep-export.ts';
 import type { Row } from './table-text.ts';
 
 const words = text.export;
@@ -66,17 +70,38 @@ function loopChoices(axis: LoopAxis): ExportChoice[] {
   ];
 }
 
+/** The pictures and the data of one view. */
+interface ViewExport {
+  readonly pictures: readonly ExportChoice[];
+  readonly saveData: () => void;
+}
+
+const pictures = (lines: readonly unknown[], save: (format: PictureFormat) => Promise<void>): ExportChoice[] => [
+  { id: 'chart-svg', label: words.pictureSvg, run: ifDrawn(lines, () => save('svg')) },
+  { id: 'chart-png', label: words.picturePng, run: ifDrawn(lines, () => save('png')) },
+];
+
+const sweepExport = (sweep: Sweep): ViewExport => ({
+  pictures: pictures(sweepLines(sweep), (format) => saveSweep(sweep, format)),
+  saveData: () => saveRows(words.files[sweep.name], sweepData(sweep)),
+});
+
+function viewExport(): ViewExport {
+  switch (tab.value) {
+    case 'cycle':
+      return { pictures: [...loopChoices('position'), ...loopChoices('speed')], saveData: saveCycleData };
+    case 'temperature':
+      return sweepExport(temperatureSweep);
+    default:
+      return { pictures: pictures(shownLines.value, saveChart), saveData: saveChartData };
+  }
+}
+
 export function chartChoices(): ExportChoice[] {
-  const pictures: ExportChoice[] =
-    tab.value === 'cycle'
-      ? [...loopChoices('position'), ...loopChoices('speed')]
-      : [
-          { id: 'chart-svg', label: words.pictureSvg, run: ifDrawn(shownLines.value, () => saveChart('svg')) },
-          { id: 'chart-png', label: words.picturePng, run: ifDrawn(shownLines.value, () => saveChart('png')) },
-        ];
+  const { pictures: drawings, saveData } = viewExport();
   return [
-    ...pictures,
-    { id: 'chart-csv', label: words.chartCsv, run: tab.value === 'cycle' ? saveCycleData : saveChartData },
+    ...drawings,
+    { id: 'chart-csv', label: words.chartCsv, run: saveData },
     { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
   ];
 }

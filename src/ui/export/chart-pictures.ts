@@ -38,7 +38,7 @@ export async function savePicture(what: string, format: PictureFormat, draw: () 
 const bytesOf = (base64: string): Uint8Array<ArrayBuffer> =>
   Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 
-async function drawn({ data, layout, width, height }: Figure, format: PictureFormat): Promise<BlobPart> {
+export async function drawn({ data, layout, width, height }: Figure, format: PictureFormat): Promise<BlobPart> {
   const loaded = (await import('plotly.js-dist')) as Plotly & { default?: Plotly };
   const { toImage } = loaded.default ?? loaded;
   const scale = format === 'png' ? PNG_SCALE : 1;
@@ -48,7 +48,7 @@ async function drawn({ data, layout, width, height }: Figure, format: PictureFor
 }
 
 /** What holds for every picture: solved how, and how far to trust it. */
-function commonNotes(): string[] {
+export function commonNotes(): string[] {
   const { fluid, invented } = project.value;
   const at = position_mm.value;
   const position = at === undefined ? words.midStroke : words.stroke(showField('length', at));
@@ -67,7 +67,7 @@ const signsNow = (): Sign[] =>
     }),
   );
 
-const page = (): Pick<FigureRequest, 'inks' | 'font'> => ({
+export const page = (): Pick<FigureRequest, 'inks' | 'font'> => ({
   inks: lightInks(),
   font: getComputedStyle(document.body).fontFamily,
 });

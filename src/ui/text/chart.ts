@@ -2,7 +2,15 @@
 export const chartWords = {
   chart: {
     title: 'Charts',
-    tabs: { force: 'Force', paths: 'Oil paths', pressures: 'Chambers', opening: 'Opening', cycle: 'Cycle' },
+    tabGroups: { bySpeed: 'By speed', atCursor: 'At the cursor', overTime: 'Over time' },
+    tabs: {
+      force: 'Force',
+      paths: 'Oil paths',
+      pressures: 'Chambers',
+      opening: 'Opening',
+      temperature: 'Temperature',
+      cycle: 'Cycle',
+    },
     speedAxis: (unit: string) => `Shaft speed, ${unit}`,
     forceAxis: (unit: string) => `Force, ${unit}`,
     forceWithoutGasAxis: (unit: string) => `Force without that of the gas, ${unit}`,

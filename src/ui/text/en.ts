@@ -8,6 +8,7 @@ import { damperWords } from './damper.ts';
 import { exportWords } from './export.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
+import { sweepWords } from './sweeps.ts';
 
 export const text = {
   ...benchWords,
@@ -16,6 +17,7 @@ export const text = {
   ...placeWords,
   ...sectionWords,
   ...chartWords,
+  ...sweepWords,
   ...cycleWords,
   ...damperWords,
   ...exportWords,

@@ -1,0 +1,24 @@
+/** The names of the lines, beside them. */
+import type { JSX } from 'preact';
+import type { ShownLine } from './chart-model.ts';
+import { placeNames } from './line-names.ts';
+import { MARGIN, type PlotView } from './plot-layout.ts';
+import { type Frame, scalesOf } from './plot-scales.ts';
+
+interface NamesProps {
+  readonly lines: readonly ShownLine[];
+  readonly view: PlotView;
+  readonly frame: Frame;
+}
+
+export function LineNames({ lines, view, frame }: NamesProps): JSX.Element {
+  return (
+    <g class="names">
+      {placeNames(lines, scalesOf(view, frame), MARGIN.t + 9).map(({ line, y }) => (
+        <text key={`${line.buildId}-${line.part}`} x={frame.width - MARGIN.r - 4} y={y} fill={line.colour}>
+          {line.label}
+        </text>
+      ))}
+    </g>
+  );
+}
