@@ -7,10 +7,10 @@ import { keepPreferences } from './app/preferences.ts';
 import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
-import { Bench } from './bench.tsx';
 import { startLessons } from './lessons/result.ts';
 import { startOffline } from './offline/updates.ts';
 import { followLinks } from './projects/sharing.ts';
+import { Shell } from './shell/shell.tsx';
 import { startAccess } from './storage/access.ts';
 import { setBasis, startAutosave } from './storage/autosave.ts';
 import { readKept } from './storage/opening.ts';
@@ -34,7 +34,7 @@ async function open(): Promise<void> {
   startAutosave();
   startAccess();
   followLinks();
-  render(<Bench />, document.getElementById('app') as HTMLElement);
+  render(<Shell />, document.getElementById('app') as HTMLElement);
   await loadParser();
   startOffline();
 }

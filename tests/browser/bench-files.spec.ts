@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { keeping } from '../../src/ui/text/keeping.ts';
-import { cell, demoText, diameters, drop, force, kept, onBench, settled } from './bench-page.ts';
+import { cell, demoText, diameters, drop, force, fromMenu, kept, onBench, settled } from './bench-page.ts';
 
 const problem = (page: Page) => page.locator('.notice.problem');
 const projectName = (page: Page) => page.getByLabel(text.bar.projectName).inputValue();
@@ -73,7 +73,7 @@ describe('files', () => {
       await page.locator('.notice').first().waitFor();
       await cell(page, 0, 'count').fill('3');
       const download = page.waitForEvent('download');
-      await page.getByRole('button', { name: text.bar.save, exact: true }).click();
+      await fromMenu(page, text.bar.saveFile);
       const copy = join(mkdtempSync(join(tmpdir(), 'shimwright-')), 'copy.json');
       await (await download).saveAs(copy);
       const saved = JSON.parse(readFileSync(copy, 'utf8'));

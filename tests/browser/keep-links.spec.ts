@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { keeping } from '../../src/ui/text/keeping.ts';
-import { barriers, cell, DEMO_FILE, kept, onBench, settled } from './bench-page.ts';
+import { barriers, cell, DEMO_FILE, fromMenu, kept, onBench, settled } from './bench-page.ts';
 import { countIn, openBench, storedIn } from './keep-page.ts';
 
 const words = keeping.link;
@@ -25,7 +25,7 @@ function madeElsewhere(name: string, faceShims: number): string {
 /** Asks for the link in the bar and reads it from the clipboard. */
 async function copied(page: Page, button: string): Promise<string> {
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.getByRole('button', { name: words.button, exact: true }).click();
+  await fromMenu(page, words.button);
   await bar(page, 'offer').getByRole('button', { name: button }).click();
   await bar(page, 'offer').waitFor({ state: 'detached' });
   return page.evaluate(() => navigator.clipboard.readText());
@@ -99,7 +99,7 @@ describe('a link that carries work', () => {
           value: { writeText: () => Promise.reject(new DOMException('no', 'NotAllowedError')) },
         }),
       );
-      await page.getByRole('button', { name: words.button, exact: true }).click();
+      await fromMenu(page, words.button);
       await bar(page, 'offer').getByRole('button', { name: words.ofProject }).click();
       const address = await page.getByLabel(words.copyByHand).inputValue();
       expect(address).toContain('#work=1.');

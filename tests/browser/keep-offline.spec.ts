@@ -8,7 +8,7 @@ import { listOfflineFiles } from '../../scripts/lib/offline-files.mjs';
 import { createStaticServer, listenFrom } from '../../scripts/lib/static-server.mjs';
 import { text } from '../../src/ui/text/en.ts';
 import { keeping } from '../../src/ui/text/keeping.ts';
-import { barriers, cell, force, kept, settled } from './bench-page.ts';
+import { barriers, cell, force, fromMenu, kept, settled } from './bench-page.ts';
 import { benchAddress, withPage } from './harness.ts';
 import { secondTab } from './keep-page.ts';
 
@@ -60,7 +60,7 @@ describe('without a network', () => {
       await offlineReady(first);
       await first.context().setOffline(true);
       const page = await secondTab(first);
-      await page.getByRole('button', { name: keeping.projects.open, exact: true }).click();
+      await fromMenu(page, keeping.projects.open);
       await page
         .getByRole('dialog')
         .getByRole('button', { name: /reservoir/ })

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMOS } from '../../src/demo/index.ts';
 import { text } from '../../src/ui/text/en.ts';
 import { keeping } from '../../src/ui/text/keeping.ts';
-import { barriers, cell, demoText, drop, kept, onBench, settled } from './bench-page.ts';
+import { barriers, cell, demoText, drop, fromMenu, kept, onBench, settled } from './bench-page.ts';
 import { countIn, secondTab, storedIn } from './keep-page.ts';
 
 const words = keeping.projects;
@@ -17,7 +17,7 @@ const said = (page: Page) => dialog(page).locator('.keeping-bar');
 const rows = (page: Page) => dialog(page).locator('[data-project]');
 
 async function openView(page: Page): Promise<void> {
-  await page.getByRole('button', { name: words.open, exact: true }).click();
+  await fromMenu(page, words.open);
   await dialog(page).waitFor();
 }
 const close = (page: Page): Promise<void> => act(page, words.close).click();

@@ -2,10 +2,15 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { lessonsWords as words } from '../../src/ui/text/lessons.ts';
-import { barriers, cell, demoText, drop, onBench, SCREENS, settled } from './bench-page.ts';
+import { barriers, cell, demoText, drop, fromMenu, onBench, SCREENS, settled } from './bench-page.ts';
 
 const button = (page: Page, name: string) => page.locator('.lessons').getByRole('button', { name, exact: true });
-const open = (page: Page) => page.getByRole('button', { name: words.button, exact: true }).click();
+/** The button stands in the bar, or in its menu where the bar has no room. */
+async function open(page: Page): Promise<void> {
+  const atHand = page.locator('.bar > #lessons-button');
+  if (await atHand.isVisible()) await atHand.click();
+  else await fromMenu(page, words.button);
+}
 const pick = (page: Page, id: keyof typeof words.lessons) => page.locator(`[data-lesson=${id}]`).click();
 const result = (page: Page, state: 'met' | 'not-yet') =>
   page.locator(`.lesson-result[data-result=${state}][data-settled=true] .lesson-mark`).waitFor();

@@ -5,8 +5,8 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { BENCH_FOLDER } from '../../scripts/lib/build.mjs';
 import { text } from '../../src/ui/text/en.ts';
+import { pageWords } from '../../src/ui/text/pages.ts';
 import { proofWords } from '../../src/ui/text/proof.ts';
-import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
 import { cell, onBench, settled } from './bench-page.ts';
 import { benchAddress, withPage } from './harness.ts';
 
@@ -30,14 +30,14 @@ async function useEverything(page: Page): Promise<void> {
   await cell(page, 0, 'count').fill('2');
   for (const group of await page.locator('details > summary').all()) await group.click();
   await settled(page);
-  await page.getByRole('link', { name: proofGateWords.link }).click();
+  await page.getByRole('link', { name: pageWords.pages.proof.name, exact: true }).click();
   await page.locator('.run-status[data-phase=done]').waitFor();
   for (const name of [proofWords.run.csv, proofWords.run.json]) {
     const saved = page.waitForEvent('download');
     await page.getByRole('button', { name, exact: true }).click();
     await (await saved).cancel();
   }
-  await page.getByRole('link', { name: proofGateWords.toBench }).click();
+  await page.getByRole('link', { name: pageWords.pages.bench.name, exact: true }).click();
   await settled(page);
 }
 
@@ -122,7 +122,7 @@ describe('the policy', () => {
   it('holds in both workers too', () =>
     onBench(
       async (page) => {
-        await page.getByRole('link', { name: proofGateWords.link }).click();
+        await page.getByRole('link', { name: pageWords.pages.proof.name, exact: true }).click();
         const proof = await page.waitForEvent('worker');
         const refusals = await Promise.all(
           [page.workers()[0], proof].map((worker) =>

@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Download, Page } from 'playwright-core';
-import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
+import { pageWords } from '../../src/ui/text/pages.ts';
 import { type PageOptions, withPage } from './harness.ts';
 
 const foldersIn = (path: string): string[] =>
@@ -46,7 +46,8 @@ export const plant = (page: Page, change: (texts: string) => string): Promise<un
     await route.fulfill({ response, body: change(await response.text()) });
   });
 
-export const openProof = (page: Page): Promise<void> => page.getByRole('link', { name: proofGateWords.link }).click();
+export const openProof = (page: Page): Promise<void> =>
+  page.getByRole('link', { name: pageWords.pages.proof.name, exact: true }).click();
 
 export async function textOf(download: Download): Promise<string> {
   const copy = join(mkdtempSync(join(tmpdir(), 'shimwright-')), 'copy');

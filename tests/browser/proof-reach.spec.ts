@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { text } from '../../src/ui/text/en.ts';
+import { pageWords } from '../../src/ui/text/pages.ts';
 import { proofWords as words } from '../../src/ui/text/proof.ts';
-import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
 import { barriers, onBench, SCREENS } from './bench-page.ts';
 import { button, caseRow, FEM, onProof, openProof, phase, QUANTITIES, STORED, textOf } from './proof-page.ts';
 
@@ -34,11 +35,11 @@ describe('everyone', () => {
 
   it('reaches, reads, opens and leaves the proof by keyboard alone', () =>
     onBench(async (page) => {
-      await tabTo(page, proofGateWords.link);
+      await tabTo(page, pageWords.pages.proof.name);
       await page.keyboard.press('Enter');
       await phase(page, 'done');
       expect(await focused(page)).toBe(words.title);
-      expect(await page.title()).toBe(words.pageTitle);
+      expect(await page.title()).toBe(pageWords.title(words.title, text.appName));
       await tabTo(page, words.fields.hydraulics);
       await page.keyboard.press('Enter');
       await tabTo(page, 'Sharp-edged hole: jet and creeping limit');
@@ -50,18 +51,16 @@ describe('everyone', () => {
       await page.keyboard.press('Shift+Tab');
       await page.keyboard.press('Enter');
       expect(await opener.getAttribute('aria-expanded')).toBe('false');
-      await page.getByRole('heading', { level: 1 }).focus();
-      await page.keyboard.press('Shift+Tab');
-      expect(await focused(page)).toBe(proofGateWords.toBench);
+      await page.getByRole('link', { name: pageWords.pages.bench.name, exact: true }).focus();
       await page.keyboard.press('Enter');
       await page.locator('svg[data-state=bent]').waitFor();
-      expect(await focused(page)).toBe(proofGateWords.link);
+      expect(await focused(page)).toBe(pageWords.pages.bench.name);
     }));
 
   it('gets the results again after a look at the bench, without another run', () =>
     onProof(async (page) => {
       const when = await page.locator('.run-status .hint').textContent();
-      await page.getByRole('link', { name: proofGateWords.toBench }).click();
+      await page.getByRole('link', { name: pageWords.pages.bench.name, exact: true }).click();
       await page.locator('svg[data-state=bent]').waitFor();
       await openProof(page);
       expect(await page.locator('.run-status .hint').textContent()).toBe(when);

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { pageWords } from '../../src/ui/text/pages.ts';
 import { proofWords as words } from '../../src/ui/text/proof.ts';
-import { proofGateWords } from '../../src/ui/text/proof-gate.ts';
 import { barriers, onBench } from './bench-page.ts';
 import {
   button,
@@ -161,8 +161,8 @@ describe('a run that does not end well', () => {
       async (page) => {
         await page.route(/\/proof-page-.*\.js$/, (route) => route.abort());
         await openProof(page);
-        await page.getByText(proofGateWords.notLoaded).waitFor();
-        await page.getByRole('link', { name: proofGateWords.toBench }).click();
+        await page.getByText(pageWords.notLoaded(pageWords.pages.proof.name)).waitFor();
+        await page.getByRole('link', { name: pageWords.pages.bench.name, exact: true }).click();
         await page.locator('svg[data-state=bent]').waitFor();
       },
       { ...ROUTED, expected: [/proof-page/, /Failed to load resource/] },

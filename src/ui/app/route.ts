@@ -1,16 +1,13 @@
-/** Which page is open, told by the fragment of the address; any other fragment is a place on the bench. */
+/** The fragment of the address, which tells the open page; a fragment that names no page is a place on the bench. */
 import { signal } from '@preact/signals';
 
-export type Route = 'bench' | 'proof';
+const read = (): string => location.hash.slice(1);
 
-const read = (): Route => (location.hash === '#proof' ? 'proof' : 'bench');
-
-export const route = signal<Route>(read());
-/** The page before this one, if the person came by a link; tells where the keyboard should go on. */
-export const cameFrom = signal<Route | undefined>(undefined);
+export const fragment = signal(read());
+/** The person has gone on from the page that was opened first: a page that opens now takes the keyboard along. */
+export const hasMoved = signal(false);
 
 window.addEventListener('hashchange', () => {
-  if (read() === route.value) return;
-  cameFrom.value = route.value;
-  route.value = read();
+  hasMoved.value = true;
+  fragment.value = read();
 });

@@ -3,13 +3,21 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { lessonsDone } from '../app/preferences.ts';
 import { Icon, IconButton } from '../panels/icons.tsx';
+import { MENU_BUTTON } from '../shell/bar-menu.tsx';
 import { lessonsWords as words } from '../text/lessons.ts';
 import { LESSONS } from './catalogue.ts';
 import type { Lesson } from './lesson.ts';
 import { LessonView } from './lesson-view.tsx';
 import { active, isPanelOpen, openLesson } from './session.ts';
 
-const PANEL = 'lessons';
+export const LESSONS_PANEL = 'lessons';
+export const LESSONS_BUTTON = 'lessons-button';
+
+/** The keyboard goes on where the lessons were opened: at their button, or at the menu that holds it. */
+function leave(): void {
+  isPanelOpen.value = false;
+  (document.getElementById(LESSONS_BUTTON) ?? document.getElementById(MENU_BUTTON))?.focus();
+}
 
 const isDone = ({ id }: Lesson): boolean => lessonsDone.value.includes(id);
 
@@ -55,43 +63,14 @@ export function LessonsPanel(): JSX.Element | null {
   if (!isOpen) return null;
   const session = active.value;
   return (
-    <section class="sheet lessons" id={PANEL} aria-labelledby="lessons-title">
+    <section class="sheet lessons" id={LESSONS_PANEL} aria-labelledby="lessons-title">
       <header>
         <h2 id="lessons-title" tabIndex={-1} ref={head}>
           {session ? words.lessons[session.lesson.id].title : words.title}
         </h2>
-        <IconButton
-          icon="remove"
-          label={words.close}
-          onClick={() => {
-            isPanelOpen.value = false;
-            document.getElementById(BUTTON)?.focus();
-          }}
-        />
+        <IconButton icon="remove" label={words.close} onClick={leave} />
       </header>
       {session ? <LessonView key={session.copyId} session={session} /> : <LessonList />}
     </section>
-  );
-}
-
-const BUTTON = 'lessons-button';
-
-/** The button of the top bar. */
-export function LessonsButton(): JSX.Element {
-  const toggle = (): void => {
-    isPanelOpen.value = !isPanelOpen.value;
-  };
-  return (
-    <button
-      type="button"
-      class="button"
-      id={BUTTON}
-      title={words.buttonWhy}
-      aria-expanded={isPanelOpen.value}
-      aria-controls={isPanelOpen.value ? PANEL : undefined}
-      onClick={toggle}
-    >
-      {words.button}
-    </button>
   );
 }

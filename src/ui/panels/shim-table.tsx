@@ -104,7 +104,7 @@ export function ShimTable(): JSX.Element {
     pasteRows(pasted);
   };
   return (
-    <section class="sheet stack" aria-label={title} onPaste={onPaste} id="stack">
+    <section class="sheet stack" aria-label={title} onPaste={onPaste} id="stack" tabIndex={-1}>
       <header>
         <h2>{title}</h2>
         <span class="hint">{text.stack.keysHint}</span>

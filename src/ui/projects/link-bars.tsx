@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { selectedBuild } from '../app/store.ts';
 import { keeping } from '../text/keeping.ts';
 import { Act, Bar } from './bar.tsx';
-import { arrived, copyLink, leaveArrived, offer, offerLink, openArrived } from './sharing.ts';
+import { arrived, copyLink, leaveArrived, offer, openArrived } from './sharing.ts';
 
 const words = keeping.link;
 
@@ -45,10 +45,3 @@ export function OfferBar(): JSX.Element | null {
     </Bar>
   );
 }
-
-/** The button of the top bar. */
-export const LinkButton = (): JSX.Element => (
-  <button type="button" class="button" title={words.buttonWhy} onClick={offerLink}>
-    {words.button}
-  </button>
-);

@@ -9,7 +9,7 @@ import { Act } from './bar.tsx';
 import { demoEntries } from './demos.ts';
 import { SavedStates } from './saved-states.tsx';
 import { AsideRow, DeletedRow, KeptRow } from './shelf-rows.tsx';
-import { closeView, page, said, shelf, showAll, writeSize } from './shown.ts';
+import { closeView, page, said, shelf, writeSize } from './shown.ts';
 
 const words = keeping.projects;
 
@@ -123,14 +123,5 @@ function ProjectsDialog(): JSX.Element {
   );
 }
 
-/** The button of the top bar, and the view that it opens. */
-export function Projects(): JSX.Element {
-  return (
-    <>
-      <button type="button" class="button" title={words.openWhy} aria-haspopup="dialog" onClick={showAll}>
-        {words.open}
-      </button>
-      {page.value && <ProjectsDialog />}
-    </>
-  );
-}
+/** The view, while it is open. */
+export const ProjectsView = (): JSX.Element | null => (page.value ? <ProjectsDialog /> : null);

@@ -1,11 +1,11 @@
 /** The proof: every reference case run in this browser, now, and shown with its source. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { proofWords } from '../text/proof.ts';
 import { CaseTable } from './case-table.tsx';
 import { FilterBar, KINDS } from './filter-bar.tsx';
-import { ProofBar } from './proof-bar.tsx';
+import { ProofHead } from './proof-head.tsx';
 import { filterReports, NO_FILTER } from './proof-model.ts';
 import { reports, startOnce } from './proof-run.ts';
 import { RunStatus } from './run-status.tsx';
@@ -52,36 +52,23 @@ function Cases(): JSX.Element {
 }
 
 export function ProofPage(): JSX.Element {
-  const cases = useRef<HTMLElement>(null);
-  useEffect(() => {
-    startOnce();
-    const before = document.title;
-    document.title = proofWords.pageTitle;
-    return () => {
-      document.title = before;
-    };
-  }, []);
+  useEffect(() => void startOnce(), []);
   return (
-    <>
-      <button type="button" class="skip" onClick={() => cases.current?.focus()}>
-        {proofWords.skip}
-      </button>
-      <ProofBar />
-      <main class="proof">
-        <Introduction />
-        <section class="sheet proof-totals" aria-labelledby="proof-totals">
-          <header>
-            <h2 id="proof-totals">{proofWords.totals.title}</h2>
-          </header>
-          <TotalsTable reports={reports.value} />
-        </section>
-        <section class="sheet proof-cases" aria-labelledby="proof-cases" ref={cases} tabIndex={-1}>
-          <header>
-            <h2 id="proof-cases">{proofWords.cases.title}</h2>
-          </header>
-          <Cases />
-        </section>
-      </main>
-    </>
+    <main class="proof">
+      <ProofHead />
+      <Introduction />
+      <section class="sheet proof-totals" aria-labelledby="proof-totals">
+        <header>
+          <h2 id="proof-totals">{proofWords.totals.title}</h2>
+        </header>
+        <TotalsTable reports={reports.value} />
+      </section>
+      <section class="sheet proof-cases" id="proof-list" aria-labelledby="proof-cases" tabIndex={-1}>
+        <header>
+          <h2 id="proof-cases">{proofWords.cases.title}</h2>
+        </header>
+        <Cases />
+      </section>
+    </main>
   );
 }

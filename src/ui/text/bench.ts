@@ -5,15 +5,17 @@ export const benchWords = {
   appName: 'Shimwright',
   invented: 'invented demo',
   inventedWhy: 'No such machine, maker or rider exists. The numbers are made up to show how the bench works.',
-  skipToStack: 'Skip to the shim table',
   loading: 'Opening the bench…',
   bar: {
-    file: 'File',
+    unnamed: 'Without a name',
+    /** Before the name of what was opened, in the list of what can be undone. */
     open: 'Open',
+    openFile: 'Open a file…',
     openWhy: 'Open a project file from this machine',
-    save: 'Save',
+    saveFile: 'Save as a file',
     saveWhy: 'Save a copy of the project as a file',
     demo: 'Demo',
+    openDemo: 'Open the demo',
     demoWhy: 'Open the demo project; undo brings yours back',
     undo: (what?: string) => (what ? `Undo: ${what}` : 'Nothing to undo'),
     redo: (what?: string) => (what ? `Redo: ${what}` : 'Nothing to redo'),
@@ -65,6 +67,7 @@ export const benchWords = {
     dropHere: 'Drop a project file to open it',
   },
   saving: { saved: 'Kept on this machine', saving: 'Keeping…', failed: 'Not kept' },
+  savingShort: { saved: 'Kept', saving: 'Keeping…', failed: 'Not kept' },
   field: { empty: 'Enter a number', lastGood: (value: string) => `${value} stays in use` },
   /** One sentence from a refusal: what stands there, what is wanted. */
   fault: (got: string, wanted: string) => `${got} does not fit: wanted ${wanted}`,

@@ -51,7 +51,7 @@ export const keeping = {
   bars: 'About this project',
 
   link: {
-    button: 'Link…',
+    button: 'Copy a link…',
     buttonWhy: 'Copy a link that carries a build or the project',
     offer:
       'A link carries the work itself, notes of builds included; nothing is sent anywhere. Who opens it gets a copy of their own.',

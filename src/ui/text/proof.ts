@@ -7,8 +7,6 @@ const inSeconds = (seconds: number): string => `${seconds.toFixed(1)} s`;
 
 export const proofWords = {
   title: 'Proof',
-  pageTitle: 'Proof · Shimwright',
-  skip: 'Skip to the cases',
   intro:
     'Each reference case is computed in this browser, by the solver that draws the curves, and held against its source. The sources are textbooks, publications, closed forms and separate calculations by other methods.',
   limits:

@@ -1,13 +1,8 @@
-/** Way back to the bench, the run, its results as files, and the colours. */
+/** The head of the proof: the run, and its results as files. */
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
-import { isDark, nextTheme } from '../app/preferences.ts';
-import { cameFrom } from '../app/route.ts';
-import { IconButton, Mark } from '../panels/icons.tsx';
+import { PageHead } from '../shell/page-head.tsx';
 import { download } from '../storage/download.ts';
-import { text } from '../text/en.ts';
 import { proofWords } from '../text/proof.ts';
-import { proofGateWords } from '../text/proof-gate.ts';
 import { proofCsv, proofJson } from './proof-export.ts';
 import { casesInAll, phase, reports, startRun, stopRun } from './proof-run.ts';
 
@@ -46,26 +41,8 @@ function RunButtons(): JSX.Element {
   );
 }
 
-export function ProofBar(): JSX.Element {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (cameFrom.value !== undefined) heading.current?.focus();
-  }, []);
-  return (
-    <header class="bar proof-bar">
-      <a class="button" href="#bench">
-        {proofGateWords.toBench}
-      </a>
-      <h1 class="mark" ref={heading} tabIndex={-1}>
-        <Mark />
-        {proofWords.title}
-      </h1>
-      <RunButtons />
-      <IconButton
-        icon={isDark() ? 'dark' : 'light'}
-        label={text.bar.themeNow(isDark() ? text.bar.theme.dark : text.bar.theme.light)}
-        onClick={nextTheme}
-      />
-    </header>
-  );
-}
+export const ProofHead = (): JSX.Element => (
+  <PageHead title={proofWords.title}>
+    <RunButtons />
+  </PageHead>
+);

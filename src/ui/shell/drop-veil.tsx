@@ -1,0 +1,36 @@
+/** A file may be dropped anywhere on the page. */
+import { useSignal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { openFile } from '../app/files.ts';
+import { text } from '../text/en.ts';
+
+const holdsFiles = (event: DragEvent): boolean => [...(event.dataTransfer?.types ?? [])].includes('Files');
+
+export function DropVeil(): JSX.Element | null {
+  const over = useSignal(false);
+  useEffect(() => {
+    const onDrag = (event: DragEvent): void => {
+      if (!holdsFiles(event)) return;
+      event.preventDefault();
+      over.value = event.type === 'dragover';
+    };
+    const onLeave = (event: DragEvent): void => {
+      if (event.relatedTarget === null) over.value = false;
+    };
+    const onDrop = (event: DragEvent): void => {
+      onDrag(event);
+      const file = event.dataTransfer?.files[0];
+      if (file) void openFile(file);
+    };
+    document.addEventListener('dragover', onDrag);
+    document.addEventListener('dragleave', onLeave);
+    document.addEventListener('drop', onDrop);
+    return () => {
+      document.removeEventListener('dragover', onDrag);
+      document.removeEventListener('dragleave', onLeave);
+      document.removeEventListener('drop', onDrop);
+    };
+  }, [over]);
+  return over.value ? <div class="drop-veil">{text.notices.dropHere}</div> : null;
+}
