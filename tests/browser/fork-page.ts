@@ -6,7 +6,7 @@ import { text } from '../../src/ui/text/en.ts';
 import { drop, onBench, settled } from './bench-page.ts';
 import type { PageOptions } from './harness.ts';
 
-const FORK = readFileSync('src/demo/larkspur-trail-fork.shimwright.json', 'utf8');
+export const FORK = readFileSync('src/demo/larkspur-trail-fork.shimwright.json', 'utf8');
 const fork = JSON.parse(FORK);
 
 /** The bench with the fork cartridge of the demos open. */

@@ -2,17 +2,18 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { decodeProject } from '../../src/model/codec.ts';
+import { type Setting, withSetting } from '../../src/model/setting.ts';
 import { forceCurveForBuild } from '../../src/solver/index.ts';
 import { solvedSpeeds, speedsUpTo } from '../../src/ui/app/speeds.ts';
 import { text } from '../../src/ui/text/en.ts';
 import { barriers, demoText, force, onBench, SCREENS } from './bench-page.ts';
 import { fetched, pngSize, readSvg, rows } from './export-page.ts';
-import { box, showTab } from './fork-page.ts';
+import { box, FORK, onFork, showTab } from './fork-page.ts';
 
 const words = text.sweep;
 const numberIn = (written: string | null): number => Number((written ?? '').replace('−', '-'));
 
-async function swept(page: Page, tab: 'temperature'): Promise<void> {
+async function swept(page: Page, tab: 'temperature' | 'clicks'): Promise<void> {
   await showTab(page, tab);
   await page.locator('[data-sweep=done] .plot-board .scatterlayer .trace').first().waitFor();
   await page.locator('.sweep-numbers summary').click();
@@ -24,18 +25,25 @@ const at = (page: Page, place: number, way: 'compression' | 'rebound' = 'compres
 const asSet = (page: Page) => page.locator('.sweep-numbers [data-way=compression] td.as-set').nth(1);
 const slider = (page: Page) => page.getByRole('slider', { name: text.chart.cursor });
 
-/** Straight from the solver, on this machine, for the oil at a temperature. */
-function solved(temperature_degC: number, speed_m_s: number): number {
-  const read = decodeProject(demoText());
+/** The second build of a project, straight from the solver on this machine. */
+function solved(written: string, setting: Setting, speed_m_s: number): number {
+  const read = decodeProject(written);
   if (!read.ok) throw new Error('the demo is no project');
-  const { document } = read;
-  const warmed = { ...document, fluid: { ...document.fluid, temperature_degC } };
+  const [, { id }] = read.document.builds;
   const theory = 'large-deflection';
-  const curve = forceCurveForBuild(warmed, document.builds[1].id, { speeds_m_s: solvedSpeeds(2), theory });
+  const speeds_m_s = solvedSpeeds(2);
+  const curve = forceCurveForBuild(withSetting(read.document, id, setting), id, { speeds_m_s, theory });
   const point = curve.points.find(({ shaftSpeed_m_s }) => shaftSpeed_m_s === speed_m_s);
   if (point?.status !== 'converged') throw new Error('not solved');
   return point.force_N;
 }
+
+/** A speed is read to the millimetre a second, so the force to a newton or two. */
+const FORCE_PLAY_N = 3;
+const WAYS = [
+  ['compression', 1],
+  ['rebound', -1],
+] as const;
 
 describe('the sweep of temperature', () => {
   it('has the forces of the solver at each temperature, in both directions', () =>
@@ -43,12 +51,11 @@ describe('the sweep of temperature', () => {
       await swept(page, 'temperature');
       const speed = speedsUpTo(2)[20];
       await box(page, text.chart.cursor).first().fill(String(speed));
-      // A speed is read to the millimetre a second, so the force to a newton or two.
-      for (const temperature of [-10, 0, 90]) {
-        for (const [way, sign] of [['compression', 1] as const, ['rebound', -1] as const]) {
-          await expect.poll(async () => numberIn(await at(page, temperature, way).textContent())).not.toBeNaN();
-          const shown = numberIn(await at(page, temperature, way).textContent());
-          expect(Math.abs(shown - solved(temperature, sign * speed))).toBeLessThan(3);
+      for (const oilTemperature_degC of [-10, 0, 90]) {
+        for (const [way, sign] of WAYS) {
+          const shown = numberIn(await at(page, oilTemperature_degC, way).textContent());
+          const wanted = solved(demoText(), { oilTemperature_degC }, sign * speed);
+          expect(Math.abs(shown - wanted)).toBeLessThan(FORCE_PLAY_N);
         }
       }
     }));
@@ -131,6 +138,93 @@ describe('the sweep of temperature', () => {
     onBench(
       async (page) => {
         await swept(page, 'temperature');
+        expect(await barriers(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      },
+      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
+    ),
+  );
+});
+
+const NEEDLE = text.adjusterOf('cartridge', 'base-needle');
+const answer = (page: Page, id: string, way: 0 | 1 = 0) => page.locator(`[data-answer="${id}"] td`).nth(way);
+const choose = (page: Page) => page.getByLabel(words.adjuster, { exact: true }).selectOption({ label: NEEDLE });
+
+async function sweptNeedle(page: Page): Promise<void> {
+  await swept(page, 'clicks');
+  await choose(page);
+  await expect.poll(() => page.locator('.sweep-numbers th').first().textContent()).toBe(words.clicksAxis(NEEDLE));
+  await page.locator('[data-sweep=done]').waitFor();
+  await expect.poll(() => page.locator('.sweep-numbers [data-at="20"]').count()).toBe(2);
+}
+
+describe('the sweep of clicks', () => {
+  it('says that there is nothing to turn, and goes to where a needle is added', () =>
+    onBench(async (page) => {
+      await page.getByRole('button', { name: text.placeOf('monotube', 'pistonRebound').name, exact: true }).click();
+      await showTab(page, 'clicks');
+      expect(await page.locator('.no-adjusters').textContent()).toContain(words.noAdjusters);
+      await page.getByRole('button', { name: words.addNeedle }).click();
+      await page.locator('details[data-group=needle][open] > summary:focus').waitFor();
+    }));
+
+  it('lists the adjusters of the damper and has the forces of the solver at each click', () =>
+    onFork(async (page) => {
+      await swept(page, 'clicks');
+      const names = await page.getByLabel(words.adjuster, { exact: true }).locator('option').allTextContents();
+      expect(names).toEqual([text.adjusterOf('cartridge', 'needle'), NEEDLE]);
+      await sweptNeedle(page);
+      const speed = speedsUpTo(2)[20];
+      await box(page, text.chart.cursor).first().fill(String(speed));
+      for (const clicks of [0, 3, 20]) {
+        for (const [way, sign] of WAYS) {
+          const shown = numberIn(await at(page, clicks, way).textContent());
+          const wanted = solved(FORK, { clicks: { 'base-needle': clicks } }, sign * speed);
+          expect(Math.abs(shown - wanted)).toBeLessThan(FORCE_PLAY_N);
+        }
+      }
+    }));
+
+  it('marks the set click, and tells what one more does and how many do what the other build does', () =>
+    onFork(async (page) => {
+      await sweptNeedle(page);
+      await box(page, text.chart.cursor).first().fill('0.05');
+      await expect.poll(async () => (await at(page, 7).textContent()) === (await force(page))).toBe(true);
+      expect(await answer(page, 'set').textContent()).toBe(await force(page));
+      const closer = numberIn(await at(page, 6).textContent()) - numberIn(await at(page, 7).textContent());
+      expect(closer).toBeGreaterThan(0);
+      expect(await answer(page, 'closer').textContent()).toMatch(/^\+\d+ \(\+\d+ %\)$/);
+      expect(Math.abs(Number.parseFloat((await answer(page, 'closer').textContent()) ?? '') - closer)).toBeLessThan(2);
+      // Turned to as many clicks as are told, the build is as firm as the other.
+      const clicks = Math.round(Number.parseFloat((await answer(page, 'as-stock').textContent()) ?? ''));
+      const stock = numberIn(await page.locator('.sweep-numbers [data-at="10"] td').first().textContent());
+      const near = [clicks - 1, clicks, clicks + 1].map(async (n) => numberIn(await at(page, n).textContent()));
+      const [before, , after] = await Promise.all(near);
+      expect(before).toBeGreaterThanOrEqual(stock);
+      expect(after).toBeLessThanOrEqual(stock);
+      await page.getByRole('button', { name: text.adjusters.opener(NEEDLE) }).click();
+      await expect.poll(() => page.locator('.sweep-numbers [data-at="8"] td.as-set').count()).toBe(2);
+      expect(await at(page, 8).textContent()).toBe(await force(page));
+    }));
+
+  it('leaves as SVG and CSV', () =>
+    onFork(async (page) => {
+      await sweptNeedle(page);
+      const svg = await readSvg(page, (await fetched(page, 'chart', 'chart-svg')).bytes.toString());
+      expect(svg).toMatchObject({ root: 'svg', acting: 0, outside: [] });
+      expect(svg.words.replaceAll('\u00a0', ' ')).toContain(words.clicksAxis(NEEDLE));
+      const table = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
+      expect(table).toHaveLength(22);
+      expect(table[0]).toContain(words.clicksAxis(NEEDLE));
+    }));
+
+  it.each([
+    [1440, 'light'],
+    [390, 'dark'],
+  ] as const)('axe-core finds no barrier and nothing hangs over the edge (%i px, %s)', (width, colorScheme) =>
+    onFork(
+      async (page) => {
+        await swept(page, 'clicks');
         expect(await barriers(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
       },

@@ -18,11 +18,11 @@ import type { ValveName } from './path-shares.ts';
 import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
 
 /** The tabs, by what is asked: at every speed, at the speed cursor under other settings, over time. */
-export type TabName = ChartName | 'temperature' | 'cycle';
+export type TabName = ChartName | 'temperature' | 'clicks' | 'cycle';
 export type TabGroup = 'bySpeed' | 'atCursor' | 'overTime';
 export const TABS = {
   bySpeed: ['force', 'paths', 'pressures', 'opening'],
-  atCursor: ['temperature'],
+  atCursor: ['temperature', 'clicks'],
   overTime: ['cycle'],
 } as const satisfies Record<TabGroup, readonly TabName[]>;
 const isOverSpeed = (wanted: TabName): wanted is ChartName => TABS.bySpeed.some((each) => each === wanted);

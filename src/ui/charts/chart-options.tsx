@@ -4,6 +4,7 @@ import { hasBase } from '../app/places.ts';
 import { BAND_CHOICES, bands, GAS_FORCES, gasForce } from '../app/preferences.ts';
 import { project } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
+import { ClickOptions } from '../sweeps/clicks-view.tsx';
 import { text } from '../text/en.ts';
 import { chart, comparing, pathsValve, showPathsOf, tab } from './chart-model.ts';
 import { MEASURES, measure, measureName, measureTitle } from './comparison.ts';
@@ -63,6 +64,14 @@ function ForceOptions(): JSX.Element {
 export function ChartOptions(): JSX.Element | null {
   if (tab.value === 'cycle') return null;
   if (tab.value === 'temperature') return <GasForceOption />;
+  if (tab.value === 'clicks') {
+    return (
+      <>
+        <ClickOptions />
+        <GasForceOption />
+      </>
+    );
+  }
   if (chart.value === 'force') return <ForceOptions />;
   if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
   return (

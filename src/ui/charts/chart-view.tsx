@@ -8,6 +8,7 @@ import { CycleView } from '../cycle/cycle-view.tsx';
 import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { Choice } from '../panels/choice.tsx';
+import { ClicksView } from '../sweeps/clicks-view.tsx';
 import { TemperatureView } from '../sweeps/temperature-view.tsx';
 import { text } from '../text/en.ts';
 import { chart, plotView, sidesShown, tab } from './chart-model.ts';
@@ -39,6 +40,8 @@ function View(): JSX.Element {
       return <CycleView />;
     case 'temperature':
       return <TemperatureView />;
+    case 'clicks':
+      return <ClicksView />;
     default:
       return (
         <>

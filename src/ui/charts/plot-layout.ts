@@ -30,6 +30,8 @@ export interface PlotView {
   readonly yTitle: string;
   /** Leaves out the line at 0 across, where 0 is a number like any other. */
   readonly plainZero?: boolean;
+  /** From one number across to the next; the charts library chooses without it. */
+  readonly xStep?: number;
 }
 
 export interface Inks {
@@ -80,7 +82,7 @@ function axisOf(title: string, range: readonly [number, number], inks: Inks): Pl
 }
 
 export const layoutOf = (
-  { xRange, yRange, xTitle, yTitle, plainZero }: PlotView,
+  { xRange, yRange, xTitle, yTitle, plainZero, xStep }: PlotView,
   inks: Inks,
   font: string,
 ): PlotlyData => ({
@@ -92,7 +94,7 @@ export const layoutOf = (
   paper_bgcolor: 'rgba(0,0,0,0)',
   plot_bgcolor: 'rgba(0,0,0,0)',
   font: { family: font, color: inks.ink },
-  xaxis: { ...axisOf(xTitle, xRange, inks), showline: true, zeroline: !plainZero },
+  xaxis: { ...axisOf(xTitle, xRange, inks), showline: true, zeroline: !plainZero, ...(xStep && { dtick: xStep }) },
   yaxis: axisOf(yTitle, yRange, inks),
 });
 

@@ -7,6 +7,7 @@ import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
 import { chart, comparing, shown, shownLines, tab } from '../charts/chart-model.ts';
 import { comparison } from '../charts/comparison.ts';
 import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
+import { clickSweep } from '../sweeps/click-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
 import { sweepLines } from '../sweeps/sweep-lines.ts';
 import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
@@ -92,6 +93,8 @@ function viewExport(): ViewExport {
       return { pictures: [...loopChoices('position'), ...loopChoices('speed')], saveData: saveCycleData };
     case 'temperature':
       return sweepExport(temperatureSweep);
+    case 'clicks':
+      return sweepExport(clickSweep);
     default:
       return { pictures: pictures(shownLines.value, saveChart), saveData: saveChartData };
   }

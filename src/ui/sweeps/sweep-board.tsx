@@ -1,5 +1,5 @@
 /** The chart of a sweep, with the slider of the speed cursor above it and what went wrong beneath. */
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { startSweep, sweepFailure, sweepRunning } from '../app/sweep-solve.ts';
 import { useSize } from '../app/use-size.ts';
@@ -29,7 +29,7 @@ function Troubles({ sweep }: { sweep: Sweep }): JSX.Element | null {
   );
 }
 
-export function SweepBoard({ sweep }: { sweep: Sweep }): JSX.Element {
+export function SweepBoard({ sweep, children }: { sweep: Sweep; children?: ComponentChildren }): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
   useEffect(() => startSweep(sweep.points), [sweep]);
   const lines = sweepLines(sweep);
@@ -45,6 +45,7 @@ export function SweepBoard({ sweep }: { sweep: Sweep }): JSX.Element {
         {sweepRunning.value && <span class="sweep-state">{text.sweep.running}</span>}
       </div>
       <Troubles sweep={sweep} />
+      {children}
       <p class="hint">{sweep.note()}</p>
       <SweepTable sweep={sweep} />
     </div>

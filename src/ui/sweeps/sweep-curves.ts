@@ -20,6 +20,8 @@ export interface SweepCurve {
   readonly force_N: readonly (number | null)[];
   /** As the build is set, off its force curve. */
   readonly set?: { readonly at: number; readonly force_N: number };
+  /** The build has nothing to turn. */
+  readonly isLevel?: boolean;
   /** Some of it is of before an edit. */
   readonly stale: boolean;
 }

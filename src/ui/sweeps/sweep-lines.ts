@@ -11,18 +11,21 @@ import type { Sweep } from './sweep.ts';
 import type { SweepCurve } from './sweep-curves.ts';
 
 const WIDTH = 2.25;
+const LEVEL_WIDTH = 1.25;
+/** Up to so many clicks each has its number [clicks]. */
+const NUMBERED = 12;
 
-function lineFor({ build, way, at, force_N, stale }: SweepCurve, sweep: Sweep): ShownLine {
+function lineFor({ build, way, at, force_N, isLevel, stale }: SweepCurve, sweep: Sweep): ShownLine {
   return {
     buildId: build.id,
     part: way === 1 ? 'compression' : 'rebound',
-    label: build.name,
+    label: isLevel ? text.sweep.level(build.name) : build.name,
     named: way === 1,
-    name: build.name,
+    name: isLevel ? text.sweep.level(build.name) : build.name,
     x: at.map(sweep.toShown),
     y: force_N.map((force) => (force === null ? null : inShown('force', force))),
     ...lineOf(build.id),
-    width: WIDTH,
+    width: isLevel ? LEVEL_WIDTH : WIDTH,
     faded: stale,
     marks: [],
   };
@@ -60,6 +63,7 @@ export function sweepView(sweep: Sweep, lines: readonly ShownLine[]): PlotView {
     areas: [],
     lines,
     plainZero: true,
+    ...(sweep.name === 'clicks' && to <= NUMBERED && { xStep: 1 }),
     xRange: [from, to],
     yRange: rangeOf(lines.flatMap(({ y }) => y)),
     xTitle: sweep.axis(),

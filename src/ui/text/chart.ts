@@ -9,6 +9,7 @@ export const chartWords = {
       pressures: 'Chambers',
       opening: 'Opening',
       temperature: 'Temperature',
+      clicks: 'Clicks',
       cycle: 'Cycle',
     },
     speedAxis: (unit: string) => `Shaft speed, ${unit}`,

@@ -42,6 +42,7 @@ export const exportWords = {
       pressures: 'chambers',
       opening: 'opening',
       temperature: 'oil temperature',
+      clicks: 'clicks',
       cycle: 'cycle',
       'cycle-position': 'cycle over position',
       'cycle-speed': 'cycle over speed',
