@@ -56,6 +56,12 @@ export function writeField(field: FieldKind, value: number): string {
 export const showField = (field: FieldKind, value: number): string =>
   `${writeField(field, value)} ${unitOf(field)}`.trim();
 
+/** A precision: one digit of it is meant. */
+export function showRounded(field: FieldKind, value: number): string {
+  const rounded = Number(Number(writeField(field, value)).toPrecision(1));
+  return `± ${rounded} ${unitOf(field)}`.trim();
+}
+
 type Parser = typeof import('../../units/expression.ts');
 let parser: Parser | undefined;
 

@@ -10,28 +10,34 @@ import { type PartBox, PartSection } from './part-section.tsx';
 const words = text.besides;
 
 const NEEDLE: readonly PartBox<Needle>[] = [
-  { key: 'coneAngle_deg', label: words.coneAngle, title: words.coneAngleWhy, kind: 'angle' },
-  { key: 'travelPerClick_mm', label: words.perClick, kind: 'length' },
-  { key: 'clickCount', label: words.clickCount, kind: 'count' },
+  { key: 'coneAngle_deg', label: words.coneAngle, dimension: 'coneAngle', title: words.coneAngleWhy, kind: 'angle' },
+  { key: 'travelPerClick_mm', label: words.perClick, dimension: 'needlePerClick', kind: 'length' },
+  { key: 'clickCount', label: words.clickCount, dimension: 'needleClicks', kind: 'count' },
 ];
 
 const BLEED: readonly PartBox<Bleed>[] = [
-  { key: 'count', label: words.holes, kind: 'count' },
-  { key: 'diameter_mm', label: words.diameter, kind: 'length' },
-  { key: 'length_mm', label: words.length, kind: 'length' },
+  { key: 'count', label: words.holes, dimension: 'bleedCount', kind: 'count' },
+  { key: 'diameter_mm', label: words.diameter, dimension: 'bleedDiameter', kind: 'length' },
+  { key: 'length_mm', label: words.length, dimension: 'bleedLength', kind: 'length' },
 ];
 
 const POPPET: readonly PartBox<Poppet>[] = [
-  { key: 'seatDiameter_mm', label: words.seat, kind: 'length' },
-  { key: 'coneAngle_deg', label: words.coneAngle, title: words.coneAngleWhy, kind: 'angle' },
-  { key: 'rate_N_mm', label: words.rate, kind: 'springRate' },
-  { key: 'preload_N', label: words.preload, kind: 'force' },
-  { key: 'travel_mm', label: words.travel, kind: 'length' },
+  { key: 'seatDiameter_mm', label: words.seat, dimension: 'poppetSeat', kind: 'length' },
+  { key: 'coneAngle_deg', label: words.coneAngle, dimension: 'poppetCone', title: words.coneAngleWhy, kind: 'angle' },
+  { key: 'rate_N_mm', label: words.rate, dimension: 'poppetRate', kind: 'springRate' },
+  { key: 'preload_N', label: words.preload, dimension: 'poppetPreload', kind: 'force' },
+  { key: 'travel_mm', label: words.travel, dimension: 'poppetTravel', kind: 'length' },
 ];
 
 export const PRELOAD_ADJUSTER: readonly PartBox<PreloadAdjuster>[] = [
-  { key: 'travelPerClick_mm', label: words.perClick, title: words.adjusterWhy, kind: 'length' },
-  { key: 'clickCount', label: words.clickCount, kind: 'count' },
+  {
+    key: 'travelPerClick_mm',
+    label: words.perClick,
+    dimension: 'springPerClick',
+    title: words.adjusterWhy,
+    kind: 'length',
+  },
+  { key: 'clickCount', label: words.clickCount, dimension: 'springClicks', kind: 'count' },
 ];
 
 const needleWords = ({ clicks, clickCount }: Needle): string => words.summaryNeedle(clicks, clickCount);
@@ -62,7 +68,7 @@ export function NeedleFields(): JSX.Element {
   const { id, bleed } = selectedBuild.value;
   return (
     <Besides name="needle" title={words.needle} parts={bleed.needle ? [needleWords(bleed.needle)] : []}>
-      <PartSection part={needleOf(id)} title={words.needle} why={words.needleWhy} boxes={NEEDLE} />
+      <PartSection part={needleOf(id)} title={words.needle} why={words.needleWhy} boxes={NEEDLE} sketch="needle" />
     </Besides>
   );
 }
@@ -76,17 +82,30 @@ export function BaseBesideFields(): JSX.Element {
   ];
   return (
     <Besides name="base-besides" title={words.baseBleed} parts={parts}>
-      <PartSection part={baseBleedOf(id)} title={words.baseBleedPart} why={words.baseBleedWhy} boxes={BLEED} />
+      <PartSection
+        part={baseBleedOf(id)}
+        title={words.baseBleedPart}
+        why={words.baseBleedWhy}
+        boxes={BLEED}
+        sketch="base-bleed"
+      />
       {baseBleed && (
-        <PartSection part={baseNeedleOf(id)} title={words.baseNeedle} why={words.needleWhy} boxes={NEEDLE} />
+        <PartSection
+          part={baseNeedleOf(id)}
+          title={words.baseNeedle}
+          why={words.needleWhy}
+          boxes={NEEDLE}
+          sketch="needle"
+        />
       )}
-      <PartSection part={poppetOf(id)} title={words.poppet} why={words.poppetWhy} boxes={POPPET} />
+      <PartSection part={poppetOf(id)} title={words.poppet} why={words.poppetWhy} boxes={POPPET} sketch="poppet" />
       {basePoppet && (
         <PartSection
           part={poppetAdjusterOf(id)}
           title={words.poppetAdjuster}
           why={words.adjusterWhy}
           boxes={PRELOAD_ADJUSTER}
+          sketch="spring-adjuster"
         />
       )}
     </Besides>

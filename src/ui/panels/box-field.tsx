@@ -1,12 +1,15 @@
 /** A box that takes free text: says at the box what does not fit, and keeps the last good value in use meanwhile. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { useContext, useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
 import type { EditFault } from '../app/apply.ts';
 import { family } from '../app/preferences.ts';
 import { loadParser, parserIsReady } from '../app/quantities.ts';
 import { revision } from '../app/store.ts';
+import { LettersAtBoxes } from '../sketches/letters-at-boxes.ts';
 import { text } from '../text/en.ts';
+import type { MeasureId } from '../text/measures.ts';
+import { LetteredLabel } from './lettered-label.tsx';
 
 /** A fault waits until typing pauses: half a number is not a mistake yet. */
 const PATIENCE_MS = 500;
@@ -22,6 +25,8 @@ export interface BoxFieldProps {
   readonly title?: string;
   /** Grid position for moving through a table by keys. */
   readonly cell?: string;
+  /** What it is in the sketch beside it. */
+  readonly dimension?: MeasureId;
   /** The label is said elsewhere on the screen. */
   readonly bare?: boolean;
   readonly onKeyDown?: (event: KeyboardEvent) => void;
@@ -70,7 +75,16 @@ function useDraft({ label, written, attempt }: BoxFieldProps) {
 
 type Draft = ReturnType<typeof useDraft>;
 
-function Box({ id, props, entry, faulty }: { id: string; props: BoxFieldProps; entry: Draft; faulty: boolean }) {
+interface BoxProps {
+  readonly id: string;
+  readonly props: BoxFieldProps;
+  readonly entry: Draft;
+  readonly faulty: boolean;
+  /** Id of what says how the number is measured, where it says so. */
+  readonly note: string | undefined;
+}
+
+function Box({ id, props, entry, faulty, note }: BoxProps): JSX.Element {
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') entry.restore();
     if (event.key === 'Enter') entry.settle();
@@ -87,7 +101,7 @@ function Box({ id, props, entry, faulty }: { id: string; props: BoxFieldProps; e
         placeholder={props.placeholder}
         value={entry.draft.value ?? props.written}
         aria-invalid={faulty ? 'true' : undefined}
-        aria-describedby={faulty ? `${id}-fault` : undefined}
+        aria-describedby={[faulty && `${id}-fault`, note].filter(Boolean).join(' ') || undefined}
         onInput={(event) => entry.type(event.currentTarget.value)}
         onFocus={(event) => {
           entry.begin();
@@ -105,12 +119,15 @@ export function BoxField(props: BoxFieldProps): JSX.Element {
   const id = useId();
   const entry = useDraft(props);
   const fault = entry.patient.value ? undefined : entry.fault.value;
+  const { dimension } = props;
+  const sketch = useContext(LettersAtBoxes);
+  const isLit = dimension !== undefined && sketch?.lit === dimension;
   return (
-    <div class={props.bare ? 'cell' : 'field'}>
+    <div class={props.bare ? 'cell' : 'field'} data-dimension={dimension}>
       <label for={id} class={props.bare ? 'unseen' : undefined} title={props.title}>
-        {props.label}
+        <LetteredLabel label={props.label} dimension={dimension} />
       </label>
-      <Box id={id} props={props} entry={entry} faulty={fault !== undefined} />
+      <Box id={id} props={props} entry={entry} faulty={fault !== undefined} note={isLit ? sketch?.note : undefined} />
       {fault && (
         <span class="fault" id={`${id}-fault`} role="alert" data-code={fault.code}>
           {fault.message}. {props.written && text.field.lastGood(`${props.written} ${props.unit}`.trim())}

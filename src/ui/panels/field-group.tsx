@@ -2,6 +2,9 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Project } from '../../model/project.ts';
 import type { FieldKind } from '../app/quantities.ts';
+import type { SketchName } from '../sketches/catalogue.ts';
+import { Measured } from '../sketches/measured.tsx';
+import type { MeasureId } from '../text/measures.ts';
 import { NumberField } from './number-field.tsx';
 
 export interface Entry {
@@ -13,6 +16,8 @@ export interface Entry {
   readonly clear?: () => Project;
   readonly placeholder?: string;
   readonly title?: string;
+  /** What it is in the sketch beside it. */
+  readonly dimension?: MeasureId;
 }
 
 export const Entries = ({ entries }: { entries: readonly Entry[] }): JSX.Element => (
@@ -29,13 +34,15 @@ interface GroupProps {
   readonly children: ComponentChildren;
   /** Tells the group from the others. */
   readonly name: string;
+  /** Of what goes into the boxes. */
+  readonly sketch?: SketchName;
 }
 
-export const FieldGroup = ({ title, summary, children, name }: GroupProps): JSX.Element => (
+export const FieldGroup = ({ title, summary, children, name, sketch }: GroupProps): JSX.Element => (
   <details class="group-of-fields" data-group={name}>
     <summary>
       <span class="lettering">{title}</span> <span class="hint">{summary}</span>
     </summary>
-    <div class="fields">{children}</div>
+    {sketch ? <Measured sketch={sketch}>{children}</Measured> : <div class="fields">{children}</div>}
   </details>
 );

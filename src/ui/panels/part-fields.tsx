@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { type PartGroup, type PartOf, partsOf, partsWanted, withPart } from '../app/part-groups.ts';
 import type { FieldKind } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
+import type { MeasureId } from '../text/measures.ts';
 import { NumberField } from './number-field.tsx';
 
 export interface PartEntry<T> {
@@ -11,6 +12,8 @@ export interface PartEntry<T> {
   readonly kind: FieldKind;
   readonly title?: string;
   readonly placeholder?: string;
+  /** What it is in the sketch beside it. */
+  readonly dimension?: MeasureId;
 }
 
 interface PartProps<T extends object> {

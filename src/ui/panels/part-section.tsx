@@ -4,7 +4,10 @@ import { editOrTell } from '../app/edit-or-tell.ts';
 import { type OptionalPart, withoutPart, withPartChanged, withStartedPart } from '../app/optional-parts.ts';
 import type { FieldKind } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
+import type { SketchName } from '../sketches/catalogue.ts';
+import { Measured } from '../sketches/measured.tsx';
 import { text } from '../text/en.ts';
+import type { MeasureId } from '../text/measures.ts';
 import { Entries } from './field-group.tsx';
 
 export interface PartBox<T> {
@@ -12,6 +15,8 @@ export interface PartBox<T> {
   readonly label: string;
   readonly kind: FieldKind;
   readonly title?: string;
+  /** What it is in the sketch beside it. */
+  readonly dimension?: MeasureId;
 }
 
 interface PartProps<T extends object> {
@@ -21,6 +26,8 @@ interface PartProps<T extends object> {
   readonly why?: string;
   readonly boxes: readonly PartBox<T>[];
   readonly children?: ComponentChildren;
+  /** Of the part alone, where the form round it has no sketch with its dimensions. */
+  readonly sketch?: SketchName;
 }
 
 function Absent<T extends object>({ part, title, why }: PartProps<T>): JSX.Element {
@@ -44,7 +51,7 @@ function Absent<T extends object>({ part, title, why }: PartProps<T>): JSX.Eleme
 }
 
 export function PartSection<T extends object>(props: PartProps<T>): JSX.Element {
-  const { part, title, boxes, children } = props;
+  const { part, title, boxes, children, sketch } = props;
   const present = part.of(project.value);
   if (!present) return <Absent {...props} />;
   const label = text.parts.takeOut(title);
@@ -67,7 +74,13 @@ export function PartSection<T extends object>(props: PartProps<T>): JSX.Element 
         </button>
       </span>
       {children}
-      <Entries entries={entries} />
+      {sketch ? (
+        <Measured sketch={sketch}>
+          <Entries entries={entries} />
+        </Measured>
+      ) : (
+        <Entries entries={entries} />
+      )}
     </fieldset>
   );
 }

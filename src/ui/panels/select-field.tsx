@@ -1,6 +1,8 @@
 /** One of several, by name. */
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import type { MeasureId } from '../text/measures.ts';
+import { LetteredLabel } from './lettered-label.tsx';
 
 interface SelectProps<T extends string | number> {
   readonly label: string;
@@ -8,14 +10,18 @@ interface SelectProps<T extends string | number> {
   readonly chosen: T;
   readonly name: (option: T) => string;
   readonly onChoose: (option: T) => void;
+  /** What it is in the sketch beside it. */
+  readonly dimension?: MeasureId;
 }
 
 export function SelectField<T extends string | number>(props: SelectProps<T>): JSX.Element {
-  const { label, options, chosen, name, onChoose } = props;
+  const { label, options, chosen, name, onChoose, dimension } = props;
   const id = useId();
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
+    <div class="field" data-dimension={dimension}>
+      <label for={id}>
+        <LetteredLabel label={label} dimension={dimension} />
+      </label>
       <select
         id={id}
         class="select"

@@ -4,6 +4,7 @@ import type { Notches, ShimRow } from '../../model/project.ts';
 import { changeRow } from '../app/edits.ts';
 import { notchesOf, partsOf, withoutRowPart } from '../app/part-groups.ts';
 import { withValving } from '../app/store.ts';
+import { Measured } from '../sketches/measured.tsx';
 import { text } from '../text/en.ts';
 import { NumberField } from './number-field.tsx';
 import { type PartEntry, PartFields } from './part-fields.tsx';
@@ -14,8 +15,13 @@ interface MoreProps {
 }
 
 const FEATURES = {
-  innerDiameter_mm: { label: text.stack.bore, title: text.stack.boreWhy, placeholder: text.stack.boreFits },
-  dish_mm: { label: text.stack.dish, title: text.stack.dishWhy, placeholder: text.stack.dishFlat },
+  innerDiameter_mm: {
+    label: text.stack.bore,
+    dimension: 'shimBore',
+    title: text.stack.boreWhy,
+    placeholder: text.stack.boreFits,
+  },
+  dish_mm: { label: text.stack.dish, dimension: 'dish', title: text.stack.dishWhy, placeholder: text.stack.dishFlat },
 } as const;
 
 /** Whether there is something in the row beside its sizes and count. */
@@ -44,17 +50,23 @@ export function ShimMore({ row, index }: MoreProps): JSX.Element {
   const notchEntries: PartEntry<Notches>[] = [
     {
       part: 'count',
+      dimension: 'notchCount',
       label: text.stack.field(text.stack.notches, index + 1),
       title: text.stack.notchesWhy,
       kind: 'count',
     },
-    { part: 'width_mm', label: text.stack.field(text.stack.notchWidth, index + 1), kind: 'length' },
+    {
+      part: 'width_mm',
+      dimension: 'notchWidth',
+      label: text.stack.field(text.stack.notchWidth, index + 1),
+      kind: 'length',
+    },
   ];
   return (
-    <div class="stack-fields">
+    <Measured sketch={mayBeNotched(row, index) ? 'shim-face' : 'shim'}>
       <FeatureField row={row} index={index} feature="innerDiameter_mm" />
       <FeatureField row={row} index={index} feature="dish_mm" />
       {mayBeNotched(row, index) && <PartFields group={notchesOf(index)} entries={notchEntries} />}
-    </div>
+    </Measured>
   );
 }

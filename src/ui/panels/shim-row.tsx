@@ -4,11 +4,12 @@ import type { JSX } from 'preact';
 import { countOf } from '../../model/expand-shims.ts';
 import type { ShimRow } from '../../model/project.ts';
 import { changeRow, insertRow, removeRow, sameAgain } from '../app/edits.ts';
-import { show } from '../app/quantities.ts';
+import { showBare } from '../app/quantities.ts';
 import type { Role } from '../app/roles.ts';
 import { activeRow, selectedValving, withValving } from '../app/store.ts';
 import { shownState } from '../app/views.ts';
 import { text } from '../text/en.ts';
+import type { MeasureId } from '../text/measures.ts';
 import { IconButton } from './icons.tsx';
 import { NumberField } from './number-field.tsx';
 import { hasMore, ShimMore } from './shim-more.tsx';
@@ -18,41 +19,70 @@ interface RowProps {
   readonly row: ShimRow;
   readonly index: number;
   readonly role: Role;
-  readonly isDropTarget: boolean;
+  /** Where a dragged row would come to lie. */
+  readonly drop: 'before' | 'after' | undefined;
   readonly onGrip: (event: PointerEvent) => void;
 }
 
-const STEPS: Record<string, number> = { ArrowUp: -1, ArrowDown: 1, Enter: 1 };
+const ARROWS: Record<string, number> = { ArrowUp: -1, ArrowDown: 1 };
 
-function rowKeys(index: number, column: string) {
+/** Arrows go from row to row, or count where that is what the column holds; with Alt they take the row along. */
+function rowKeys(index: number, column: Column) {
   return (event: KeyboardEvent): void => {
-    const step = STEPS[event.key];
-    if (step === undefined) return;
+    const down = event.key === 'Enter' ? (event.shiftKey ? -1 : 1) : ARROWS[event.key];
+    if (down === undefined) return;
     event.preventDefault();
-    if (event.altKey && event.key !== 'Enter') moveWithFocus(index, index + step, column);
-    else focusCell(index + step, column);
+    if (event.key === 'Enter') focusCell(index + down, column);
+    else if (event.altKey) moveWithFocus(index, index + down, column);
+    else if (column === 'count') stepCount(index, -down);
+    else focusCell(index + down, column);
   };
 }
 
+/** One more or one less of a row; never none. */
+function stepCount(index: number, by: number): void {
+  const count = countOf(selectedValving.value.shims[index]) + by;
+  if (count < 1) return;
+  const label = by > 0 ? text.stack.oneMore(index + 1) : text.stack.oneLess(index + 1);
+  editStack((valving) => changeRow(valving, index, { count }), label);
+}
+
 type Column = 'outerDiameter_mm' | 'thickness_mm' | 'count';
-const COLUMNS: Record<Column, { label: string; kind: 'length' | 'count' }> = {
-  outerDiameter_mm: { label: text.stack.diameter, kind: 'length' },
-  thickness_mm: { label: text.stack.thickness, kind: 'length' },
+const COLUMNS: Record<Column, { label: string; kind: 'length' | 'count'; dimension?: MeasureId }> = {
+  outerDiameter_mm: { label: text.stack.diameter, kind: 'length', dimension: 'shimDiameter' },
+  thickness_mm: { label: text.stack.thickness, kind: 'length', dimension: 'shimThickness' },
   count: { label: text.stack.count, kind: 'count' },
 };
 
 function Cell({ row, index, column }: { row: ShimRow; index: number; column: Column }): JSX.Element {
-  const { label, kind } = COLUMNS[column];
+  const { label, kind, dimension } = COLUMNS[column];
   return (
     <NumberField
       bare
       label={text.stack.field(label, index + 1)}
       kind={kind}
+      dimension={dimension}
       value={column === 'count' ? countOf(row) : row[column]}
       edit={(value) => withValving((valving) => changeRow(valving, index, { [column]: value }))}
       cell={`${index}:${column}`}
       onKeyDown={rowKeys(index, column)}
     />
+  );
+}
+
+function CountCell({ row, index }: { row: ShimRow; index: number }): JSX.Element {
+  const n = index + 1;
+  return (
+    <span class="stepper">
+      <IconButton
+        icon="minus"
+        label={text.stack.oneLess(n)}
+        disabled={countOf(row) <= 1}
+        onClick={() => stepCount(index, -1)}
+      />
+      <Cell row={row} index={index} column="count" />
+      <IconButton icon="plus" label={text.stack.oneMore(n)} onClick={() => stepCount(index, 1)} />
+    </span>
   );
 }
 
@@ -63,6 +93,13 @@ function ofRow(index: number, list: readonly number[] | undefined): number | und
   const first = rows.slice(0, index).reduce((sum, row) => sum + countOf(row), 0);
   const own = list.slice(first, first + countOf(rows[index]));
   return own.length === 0 ? undefined : Math.max(...own);
+}
+
+/** With the last row its button goes: the keyboard then stays at the row before. */
+function removeAndStay(index: number): void {
+  const isLast = index === selectedValving.value.shims.length - 1;
+  if (editStack((v) => removeRow(v, index), text.stack.remove(index + 1)) && isLast)
+    focusCell(index - 1, 'outerDiameter_mm');
 }
 
 interface ActionProps {
@@ -101,11 +138,7 @@ function RowActions({ row, index, isOpen, onMore }: ActionProps): JSX.Element {
         label={text.stack.duplicate(n)}
         onClick={() => editStack((v) => insertRow(v, n, sameAgain(row)), text.stack.duplicate(n))}
       />
-      <IconButton
-        icon="remove"
-        label={text.stack.remove(n)}
-        onClick={() => editStack((v) => removeRow(v, index), text.stack.remove(n))}
-      />
+      <IconButton icon="remove" label={text.stack.remove(n)} onClick={() => removeAndStay(index)} />
     </td>
   );
 }
@@ -122,8 +155,8 @@ function Readings({ index, role }: ReadingsProps): JSX.Element {
   return (
     <>
       <td class="words-col">{text.stack.roles[role]}</td>
-      <td class="number-col">{lift === undefined ? text.readout.none : show('lift', lift)}</td>
-      <td class="number-col">{stress === undefined ? text.readout.none : show('stress', stress)}</td>
+      <td class="number-col">{lift === undefined ? text.readout.none : showBare('lift', lift)}</td>
+      <td class="number-col">{stress === undefined ? text.readout.none : showBare('stress', stress)}</td>
     </>
   );
 }
@@ -139,7 +172,7 @@ const marking = (index: number) => {
   return { onPointerEnter: enter, onPointerLeave: leave, onFocusIn: enter, onFocusOut: leave };
 };
 
-export function ShimTableRow({ row, index, role, isDropTarget, onGrip }: RowProps): JSX.Element {
+export function ShimTableRow({ row, index, role, drop, onGrip }: RowProps): JSX.Element {
   const isOpen = useSignal(false);
   const toggle = (): void => {
     isOpen.value = !isOpen.value;
@@ -147,7 +180,7 @@ export function ShimTableRow({ row, index, role, isDropTarget, onGrip }: RowProp
   const active = activeRow.value === index ? 'active' : '';
   return (
     <>
-      <tr class={`${active} ${isDropTarget ? 'drop' : ''}`} {...marking(index)}>
+      <tr class={`${active} ${drop ? `drop-${drop}` : ''}`} {...marking(index)}>
         <th scope="row" class="grip" title={text.stack.drag} onPointerDown={onGrip}>
           <span class="unseen">{text.stack.row(index + 1)}</span>
           <span aria-hidden="true">{index + 1}</span>
@@ -158,8 +191,8 @@ export function ShimTableRow({ row, index, role, isDropTarget, onGrip }: RowProp
         <td>
           <Cell row={row} index={index} column="thickness_mm" />
         </td>
-        <td>
-          <Cell row={row} index={index} column="count" />
+        <td class="count-col">
+          <CountCell row={row} index={index} />
         </td>
         <Readings index={index} role={role} />
         <RowActions row={row} index={index} isOpen={isOpen.value} onMore={toggle} />

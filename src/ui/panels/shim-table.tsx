@@ -5,7 +5,7 @@ import { useRef } from 'preact/hooks';
 import { countOf } from '../../model/expand-shims.ts';
 import { insertRow, sameAgain } from '../app/edits.ts';
 import { looksLikeList } from '../app/lists.ts';
-import { showLength } from '../app/quantities.ts';
+import { showLength, unitOf, unitOfShown } from '../app/quantities.ts';
 import { rolesOf } from '../app/roles.ts';
 import { place, project, selectedBuild, selectedValving } from '../app/store.ts';
 import { stackHeight } from '../section/geometry.ts';
@@ -20,7 +20,7 @@ import { StackFields } from './stack-fields.tsx';
 
 function useRowDrag() {
   const body = useRef<HTMLTableSectionElement>(null);
-  const dropAt = useSignal<number | undefined>(undefined);
+  const drag = useSignal<{ readonly from: number; readonly to: number } | undefined>(undefined);
   const rowAt = (y: number): number => {
     const rows = [...(body.current?.querySelectorAll(':scope > tr:not(.shim-more)') ?? [])];
     const below = rows.findIndex((row) => y < row.getBoundingClientRect().bottom);
@@ -30,18 +30,31 @@ function useRowDrag() {
     const grip = event.currentTarget as HTMLElement;
     grip.setPointerCapture(event.pointerId);
     const move = (e: PointerEvent): void => {
-      dropAt.value = rowAt(e.clientY);
+      drag.value = { from, to: rowAt(e.clientY) };
     };
     const end = (e: PointerEvent): void => {
       grip.removeEventListener('pointermove', move);
-      dropAt.value = undefined;
+      drag.value = undefined;
       if (e.type === 'pointerup') moveWithFocus(from, rowAt(e.clientY));
     };
     grip.addEventListener('pointermove', move);
     grip.addEventListener('pointerup', end, { once: true });
     grip.addEventListener('pointercancel', end, { once: true });
   };
+  const dropAt = (row: number): 'before' | 'after' | undefined => {
+    const { from, to } = drag.value ?? { from: row, to: row };
+    return row !== to || from === to ? undefined : to < from ? 'before' : 'after';
+  };
   return { body, dropAt, start };
+}
+
+/** The unit of a column stands once, in its head. */
+function ColumnHead({ name, unit, class: kind }: { name: string; unit: string; class?: string }): JSX.Element {
+  return (
+    <th scope="col" class={kind}>
+      {name} <span class="column-unit">{unit}</span>
+    </th>
+  );
 }
 
 function TableHead(): JSX.Element {
@@ -49,18 +62,16 @@ function TableHead(): JSX.Element {
     <thead>
       <tr>
         <th scope="col">{text.stack.position}</th>
-        <th scope="col">{text.stack.diameter}</th>
-        <th scope="col">{text.stack.thickness}</th>
-        <th scope="col">{text.stack.count}</th>
+        <ColumnHead name={text.stack.diameter} unit={unitOf('length')} />
+        <ColumnHead name={text.stack.thickness} unit={unitOf('length')} />
+        <th scope="col" class="count-col">
+          {text.stack.count}
+        </th>
         <th scope="col" class="words-col">
           {text.stack.role}
         </th>
-        <th scope="col" class="number-col">
-          {text.stack.lift}
-        </th>
-        <th scope="col" class="number-col">
-          {text.stack.stress}
-        </th>
+        <ColumnHead name={text.stack.lift} unit={unitOfShown('lift')} class="number-col" />
+        <ColumnHead name={text.stack.stress} unit={unitOfShown('stress')} class="number-col" />
         <th scope="col">
           <span class="unseen">{text.stack.actions}</span>
         </th>
@@ -118,7 +129,7 @@ export function ShimTable(): JSX.Element {
               row={row}
               index={index}
               role={roles[index]}
-              isDropTarget={drag.dropAt.value === index}
+              drop={drag.dropAt(index)}
               onGrip={(event) => drag.start(index, event)}
             />
           ))}

@@ -64,6 +64,8 @@ export const damperWords = {
     plunger: 'Plunger',
     stopClearance: 'Clearance in the cup',
     ports: 'Ports',
+    portShape: 'Ports are',
+    portShapes: { round: 'round holes', shaped: 'of another shape' },
     portDiameter: 'Port diameter',
     portArea: 'Area of one port',
     portLength: 'Port length',

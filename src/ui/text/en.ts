@@ -6,8 +6,10 @@ import { chartWords } from './chart.ts';
 import { cycleWords } from './cycle.ts';
 import { damperWords } from './damper.ts';
 import { exportWords } from './export.ts';
+import { measureWords } from './measures.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
+import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
 
 export const text = {
@@ -21,4 +23,6 @@ export const text = {
   ...cycleWords,
   ...damperWords,
   ...exportWords,
+  ...measureWords,
+  ...sketchWords,
 };

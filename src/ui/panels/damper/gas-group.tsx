@@ -1,12 +1,13 @@
 /** The gas: its pressure, its volume or the air over the oil of a fork leg, and what keeps it apart from the oil. */
 import type { JSX } from 'preact';
-import type { AirGap, Gas, OilFill, Project, Separator } from '../../../model/project.ts';
+import type { AirGap, Gas, Layout, OilFill, Project, Separator } from '../../../model/project.ts';
 import { SEPARATOR } from '../../app/damper-parts.ts';
 import { editOrTell } from '../../app/edit-or-tell.ts';
 import { GAS_MEASURES, type GasMeasure, type GasShape, gasBy, measureOf } from '../../app/gas-measures.ts';
 import { withPartChanged } from '../../app/optional-parts.ts';
 import { showField } from '../../app/quantities.ts';
 import { openId, project } from '../../app/store.ts';
+import type { SketchName } from '../../sketches/catalogue.ts';
 import { text } from '../../text/en.ts';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { PartSection } from '../part-section.tsx';
@@ -33,14 +34,22 @@ function airGapEntries(airGap: AirGap): Entry[] {
   return [
     {
       label: words.oilLevel,
+      dimension: 'oilLevel',
       title: words.oilLevelWhy,
       kind: 'length',
       value: level_mm,
       edit: (v) => edit({ level_mm: v }),
     },
-    { label: words.tube, kind: 'length', value: tubeDiameter_mm, edit: (v) => edit({ tubeDiameter_mm: v }) },
+    {
+      label: words.tube,
+      dimension: 'tube',
+      kind: 'length',
+      value: tubeDiameter_mm,
+      edit: (v) => edit({ tubeDiameter_mm: v }),
+    },
     {
       label: words.inserted,
+      dimension: 'inserted',
       title: words.insertedWhy,
       kind: 'volume',
       value: insertedVolume_mL,
@@ -54,9 +63,17 @@ function oilFillEntries(oilFill: OilFill): Entry[] {
   const edit = (part: Partial<OilFill>): Project => put({ oilFill: { ...oilFill, ...part } });
   const { oilVolume_mL, legVolume_mL, insertedVolume_mL } = oilFill;
   return [
-    { label: words.poured, title: words.pouredWhy, kind, value: oilVolume_mL, edit: (v) => edit({ oilVolume_mL: v }) },
+    {
+      label: words.poured,
+      dimension: 'poured',
+      title: words.pouredWhy,
+      kind,
+      value: oilVolume_mL,
+      edit: (v) => edit({ oilVolume_mL: v }),
+    },
     {
       label: words.legHolds,
+      dimension: 'legHolds',
       title: words.legHoldsWhy,
       kind,
       value: legVolume_mL,
@@ -64,6 +81,7 @@ function oilFillEntries(oilFill: OilFill): Entry[] {
     },
     {
       label: words.inserted,
+      dimension: 'inserted',
       title: words.insertedWhy,
       kind,
       value: insertedVolume_mL,
@@ -75,7 +93,15 @@ function oilFillEntries(oilFill: OilFill): Entry[] {
 function volumeEntries({ volume_mL, airGap, oilFill }: Gas): Entry[] {
   if (airGap) return airGapEntries(airGap);
   if (oilFill) return oilFillEntries(oilFill);
-  return [{ label: words.gasVolume, kind: 'volume', value: volume_mL, edit: (v) => put({ volume_mL: v }) }];
+  return [
+    {
+      label: words.gasVolume,
+      dimension: 'gasVolume',
+      kind: 'volume',
+      value: volume_mL,
+      edit: (v) => put({ volume_mL: v }),
+    },
+  ];
 }
 
 type SeparatorKind = Separator['kind'];
@@ -103,12 +129,14 @@ function SeparatorFields(): JSX.Element | null {
           entries={[
             {
               label: words.separatorDiameter,
+              dimension: 'separatorDiameter',
               kind: 'length',
               value: separator.diameter_mm,
               edit: (diameter_mm) => withPartChanged(SEPARATOR, { ...separator, diameter_mm }),
             },
             {
               label: words.separatorFriction,
+              dimension: 'separatorFriction',
               kind: 'force',
               value: separator.friction_N,
               edit: (friction_N) => withPartChanged(SEPARATOR, { ...separator, friction_N }),
@@ -120,6 +148,18 @@ function SeparatorFields(): JSX.Element | null {
   );
 }
 
+const FORK_SKETCHES: Readonly<Record<GasMeasure, SketchName>> = {
+  volume: 'gas-fork-volume',
+  airGap: 'gas-fork-level',
+  oilFill: 'gas-fork-fill',
+};
+
+const sketchOf = (gas: Gas, layout: Layout): SketchName => {
+  if (layout === 'cartridge') return FORK_SKETCHES[measureOf(gas)];
+  if (layout === 'twin-tube') return 'gas-twin-tube';
+  return layout === 'monotube' ? 'gas-tube' : 'gas-reservoir';
+};
+
 export function GasGroup(): JSX.Element {
   const { gas, damper } = project.value;
   const isCartridge = damper.layout === 'cartridge';
@@ -128,7 +168,9 @@ export function GasGroup(): JSX.Element {
       name="gas"
       title={isCartridge ? words.groups.air : words.groups.gas}
       summary={words.summary.gas(showField('gasPressure', gas.gaugePressure_bar))}
+      sketch={sketchOf(gas, damper.layout)}
     >
+      <p class="hint caution-text">{text.caution.gas}</p>
       {isCartridge && (
         <SelectField
           label={words.gasMeasure}
@@ -142,6 +184,7 @@ export function GasGroup(): JSX.Element {
         entries={[
           {
             label: words.gasPressure,
+            dimension: 'gasPressure',
             kind: 'gasPressure',
             value: gas.gaugePressure_bar,
             edit: (v) => put({ gaugePressure_bar: v }),
@@ -149,6 +192,7 @@ export function GasGroup(): JSX.Element {
           ...volumeEntries(gas),
           {
             label: words.exponent,
+            dimension: 'exponent',
             title: words.exponentWhy,
             kind: 'plain',
             value: gas.polytropicExponent,
@@ -159,7 +203,6 @@ export function GasGroup(): JSX.Element {
       <PartSection part={SEPARATOR} title={words.separator} why={words.separatorWhy} boxes={[]}>
         <SeparatorFields />
       </PartSection>
-      <p class="hint caution-text">{text.caution.gas}</p>
     </FieldGroup>
   );
 }

@@ -23,18 +23,21 @@ function entries({ densityAt15_kg_m3 }: Fluid): Entry[] {
   return [
     {
       label: words.density,
+      dimension: 'density',
       kind: 'density',
       value: densityAt15_kg_m3,
       edit: (v) => withFluid({ ...project.value.fluid, densityAt15_kg_m3: v }),
     },
     optional('bulkModulus_GPa', {
       label: words.bulkModulus,
+      dimension: 'bulkModulus',
       title: words.bulkModulusWhy,
       kind: 'modulus',
       placeholder: words.usual,
     }),
     optional('entrainedAir_percent', {
       label: words.entrainedAir,
+      dimension: 'entrainedAir',
       title: words.entrainedAirWhy,
       kind: 'percent',
       placeholder: words.usual,
@@ -48,6 +51,7 @@ export function OilGroup(): JSX.Element {
     <FieldGroup
       name="oil"
       title={text.damper.groups.oil}
+      sketch={fluid.viscosity.kind === 'two-point' ? 'oil-two-points' : 'oil-one-point'}
       summary={text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC))}
     >
       <ViscosityFields

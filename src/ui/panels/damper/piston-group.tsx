@@ -14,21 +14,45 @@ import { SelectField } from '../select-field.tsx';
 const words = text.damper;
 
 const BAND: readonly PartBox<PistonBand>[] = [
-  { key: 'clearance_mm', label: words.clearance, title: words.clearanceWhy, kind: 'length' },
-  { key: 'length_mm', label: words.bandLength, kind: 'length' },
-  { key: 'eccentricity', label: words.eccentricity, title: words.eccentricityWhy, kind: 'plain' },
+  { key: 'clearance_mm', label: words.clearance, dimension: 'clearance', title: words.clearanceWhy, kind: 'length' },
+  { key: 'length_mm', label: words.bandLength, dimension: 'bandLength', kind: 'length' },
+  {
+    key: 'eccentricity',
+    label: words.eccentricity,
+    dimension: 'eccentricity',
+    title: words.eccentricityWhy,
+    kind: 'plain',
+  },
 ];
 
 const FRICTION: readonly PartBox<FrictionLaw>[] = [
-  { key: 'breakaway_N', label: words.breakaway, title: words.breakawayWhy, kind: 'force' },
-  { key: 'stribeckSpeed_m_s', label: words.stribeckSpeed, title: words.stribeckSpeedWhy, kind: 'speed' },
-  { key: 'viscous_N_s_m', label: words.viscous, title: words.viscousWhy, kind: 'viscousFriction' },
+  { key: 'breakaway_N', label: words.breakaway, dimension: 'breakaway', title: words.breakawayWhy, kind: 'force' },
+  {
+    key: 'stribeckSpeed_m_s',
+    label: words.stribeckSpeed,
+    dimension: 'stribeckSpeed',
+    title: words.stribeckSpeedWhy,
+    kind: 'speed',
+  },
+  {
+    key: 'viscous_N_s_m',
+    label: words.viscous,
+    dimension: 'viscous',
+    title: words.viscousWhy,
+    kind: 'viscousFriction',
+  },
 ];
 
 const STOP: readonly PartBox<HydraulicStop>[] = [
-  { key: 'length_mm', label: words.stopLength, title: words.stopLengthWhy, kind: 'length' },
-  { key: 'plungerDiameter_mm', label: words.plunger, kind: 'length' },
-  { key: 'clearance_mm', label: words.stopClearance, title: words.clearanceWhy, kind: 'length' },
+  { key: 'length_mm', label: words.stopLength, dimension: 'stopLength', title: words.stopLengthWhy, kind: 'length' },
+  { key: 'plungerDiameter_mm', label: words.plunger, dimension: 'plunger', kind: 'length' },
+  {
+    key: 'clearance_mm',
+    label: words.stopClearance,
+    dimension: 'stopClearance',
+    title: words.clearanceWhy,
+    kind: 'length',
+  },
 ];
 
 const ENDS: readonly HydraulicStop['end'][] = ['compression', 'rebound'];
@@ -60,11 +84,12 @@ function summary(): string {
 export function PistonGroup(): JSX.Element {
   const { damper } = project.value;
   return (
-    <FieldGroup name="piston" title={words.groups.piston} summary={summary()}>
+    <FieldGroup name="piston" title={words.groups.piston} summary={summary()} sketch="piston-parts">
       <Entries
         entries={[
           {
             label: words.friction,
+            dimension: 'friction',
             kind: 'force',
             value: damper.sealFriction_N,
             edit: (sealFriction_N) => ({ ...project.value, damper: { ...project.value.damper, sealFriction_N } }),

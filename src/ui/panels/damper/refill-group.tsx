@@ -1,18 +1,32 @@
 /** The refill check of the base valve, through which oil comes back in rebound. */
 import type { JSX } from 'preact';
 import type { Project, RefillCheck } from '../../../model/project.ts';
+import { shapeOf } from '../../app/port-shape.ts';
 import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
-import { portEntries, portSummary, ringEntries } from './body-group.tsx';
+import { PortShapeField, portEntries, portSummary, ringEntries, SEAT } from './body-group.tsx';
 
 function springEntries(check: RefillCheck, put: (part: Partial<RefillCheck>) => Project): Entry[] {
   const words = text.damper;
   return [
-    { label: words.checkRate, kind: 'springRate', value: check.rate_N_mm, edit: (v) => put({ rate_N_mm: v }) },
-    { label: words.checkPreload, kind: 'force', value: check.preload_N, edit: (v) => put({ preload_N: v }) },
+    {
+      label: words.checkRate,
+      dimension: 'checkRate',
+      kind: 'springRate',
+      value: check.rate_N_mm,
+      edit: (v) => put({ rate_N_mm: v }),
+    },
+    {
+      label: words.checkPreload,
+      dimension: 'checkPreload',
+      kind: 'force',
+      value: check.preload_N,
+      edit: (v) => put({ preload_N: v }),
+    },
     {
       label: words.checkTravel,
+      dimension: 'checkTravel',
       title: words.checkTravelWhy,
       kind: 'length',
       value: check.travel_mm,
@@ -29,13 +43,18 @@ export function RefillGroup(): JSX.Element | null {
     ...project.value,
     damper: { ...project.value.damper, refillCheck: { ...check, ...part } },
   });
-  const { seatInner, seatOuter } = text.damper;
   return (
-    <FieldGroup name="refill" title={text.damper.groups.refill} summary={portSummary(check.ports)}>
+    <FieldGroup
+      name="refill"
+      title={text.damper.groups.refill}
+      summary={portSummary(check.ports)}
+      sketch={shapeOf(check.ports) === 'round' ? 'refill-round' : 'refill-shaped'}
+    >
+      <PortShapeField ports={check.ports} edit={(ports) => put({ ports })} />
       <Entries
         entries={[
           ...portEntries(check.ports, (ports) => put({ ports })),
-          ...ringEntries(check.seat, [seatInner, seatOuter], (seat) => put({ seat })),
+          ...ringEntries(check.seat, SEAT, (seat) => put({ seat })),
           ...springEntries(check, put),
         ]}
       />

@@ -5,6 +5,7 @@ import { keyPut } from '../../app/optional-parts.ts';
 import { showField } from '../../app/quantities.ts';
 import { project } from '../../app/store.ts';
 import { switchLayout } from '../../app/switch-layout.ts';
+import type { SketchName } from '../../sketches/catalogue.ts';
 import { text } from '../../text/en.ts';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { SelectField } from '../select-field.tsx';
@@ -28,33 +29,49 @@ function sizes({ layout, boreDiameter_mm, rodDiameter_mm, travel_mm }: Damper): 
   const words = text.damper;
   const kind = 'length';
   return [
-    { label: words.bore, kind, value: boreDiameter_mm, edit: (v) => withDamper({ boreDiameter_mm: v }) },
-    { label: words.rod, kind, value: rodDiameter_mm, edit: (v) => withDamper({ rodDiameter_mm: v }) },
+    {
+      label: words.bore,
+      dimension: 'bore',
+      kind,
+      value: boreDiameter_mm,
+      edit: (v) => withDamper({ boreDiameter_mm: v }),
+    },
+    { label: words.rod, dimension: 'rod', kind, value: rodDiameter_mm, edit: (v) => withDamper({ rodDiameter_mm: v }) },
     ...(layout === 'cartridge'
       ? [
           optionalSize('legDiameter_mm', {
             label: words.leg,
+            dimension: 'leg',
             title: words.legWhy,
             kind,
             placeholder: words.legAbsent,
           }),
         ]
       : []),
-    { label: words.travel, kind, value: travel_mm, edit: (v) => withDamper({ travel_mm: v }) },
+    { label: words.travel, dimension: 'travel', kind, value: travel_mm, edit: (v) => withDamper({ travel_mm: v }) },
     optionalSize('endClearance_mm', {
       label: words.endClearance,
+      dimension: 'endClearance',
       title: words.endClearanceWhy,
       kind,
       placeholder: showField('length', 10),
     }),
     optionalSize('heatedMass_kg', {
       label: words.heatedMass,
+      dimension: 'heatedMass',
       title: words.heatedMassWhy,
       kind: 'mass',
       placeholder: text.stack.absent,
     }),
   ];
 }
+
+const SKETCH_OF: Readonly<Record<Layout, SketchName>> = {
+  monotube: 'damper-monotube',
+  'monotube-reservoir': 'damper-reservoir',
+  'twin-tube': 'damper-twin-tube',
+  cartridge: 'damper-cartridge',
+};
 
 export function SizesGroup(): JSX.Element {
   const { damper } = project.value;
@@ -64,7 +81,7 @@ export function SizesGroup(): JSX.Element {
     showField('length', damper.rodDiameter_mm),
   );
   return (
-    <FieldGroup name="sizes" title={text.damper.groups.sizes} summary={summary}>
+    <FieldGroup name="sizes" title={text.damper.groups.sizes} summary={summary} sketch={SKETCH_OF[damper.layout]}>
       <SelectField<Layout>
         label={text.damper.layout}
         options={LAYOUTS}

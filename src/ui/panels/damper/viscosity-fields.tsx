@@ -33,12 +33,14 @@ function PointFields({
     <>
       <NumberField
         label={text.damper.pointTemperature(at + 1)}
+        dimension={at === 0 ? 'temperature1' : 'temperature2'}
         kind="temperature"
         value={point.temperature_degC}
         edit={(temperature_degC) => edit({ temperature_degC })}
       />
       <NumberField
         label={text.damper.pointViscosity(at + 1)}
+        dimension={at === 0 ? 'viscosity1' : 'viscosity2'}
         kind="viscosity"
         value={point.kinematicViscosity_cSt}
         edit={(kinematicViscosity_cSt) => edit({ kinematicViscosity_cSt })}
@@ -53,6 +55,7 @@ function OneNumberFields({ viscosity, change }: Props & { viscosity: Exclude<Vis
       {viscosity.kind === 'iso-grade' ? (
         <SelectField<IsoGrade>
           label={text.damper.isoGrade}
+          dimension="viscosity40"
           options={ISO_GRADES}
           chosen={viscosity.isoGrade}
           name={String}
@@ -61,6 +64,7 @@ function OneNumberFields({ viscosity, change }: Props & { viscosity: Exclude<Vis
       ) : (
         <NumberField
           label={text.damper.viscosity40}
+          dimension="viscosity40"
           kind="viscosity"
           value={viscosity.kinematicViscosity40_cSt}
           edit={(kinematicViscosity40_cSt) => change({ ...viscosity, kinematicViscosity40_cSt })}
@@ -68,6 +72,7 @@ function OneNumberFields({ viscosity, change }: Props & { viscosity: Exclude<Vis
       )}
       <NumberField
         label={text.damper.viscosityIndex}
+        dimension="viscosityIndex"
         kind="plain"
         value={viscosity.viscosityIndex}
         edit={(viscosityIndex) => change({ ...viscosity, viscosityIndex })}
