@@ -19,10 +19,11 @@ interface Sums {
   readonly B: Float64Array;
 }
 
-function sumsOf(time: readonly number[], signal: readonly number[], at: number, from: number, to: number): Sums {
+/** Over the samples from one place to another, both included. */
+function sumsOf(time: readonly number[], signal: readonly number[], origin: number, from: number, to: number): Sums {
   const [S, B] = [new Float64Array(5), new Float64Array(3)];
   for (let i = from; i <= to; i++) {
-    const t = time[i] - time[at];
+    const t = time[i] - origin;
     let power = 1;
     for (let n = 0; n < 5; n++) {
       S[n] += power;
@@ -43,6 +44,10 @@ function parabolaAt({ S, B }: Sums): { value: number; slope: number } {
     slope: det3([S[0], B[0], S[2], S[1], B[1], S[3], S[2], B[2], S[4]]) / whole,
   };
 }
+
+/** Value at `origin` of the least-squares parabola through all of these; NaN where they lie at fewer than three places. */
+export const parabolaValue = (x: readonly number[], y: readonly number[], origin: number): number =>
+  new Set(x).size < FEWEST ? Number.NaN : parabolaAt(sumsOf(x, y, origin, 0, x.length - 1)).value;
 
 /**
  * Value and slope of the local parabola at every sample.
@@ -65,7 +70,7 @@ export function localParabolas(
       low = Math.max(0, low - 1);
       high = Math.min(time.length - 1, high + 1);
     }
-    const found = parabolaAt(sumsOf(time, signal, at, low, high));
+    const found = parabolaAt(sumsOf(time, signal, time[at], low, high));
     value.push(found.value);
     slope.push(found.slope);
   }

@@ -101,7 +101,7 @@ function headingOf(cell: string): Heading {
 }
 
 const UNIT_TEXT =
-  /^[[(]?\s*(m|mm|cm|in|inch|inches|ft|s|sec|ms|k?n|k?lbf?s?|kgf?|[a-z]+\s*[/_]\s*s(ec)?|ips|-)\s*[\])]?$/i;
+  /^[[(]?\s*(m|mm|cm|in|inch|inches|ft|s|sec|ms|k?n|k?lbf?s?|kgf?|[a-z]+\s*[/_]\s*s(ec)?|ips|°?[cf]|bar|psi|[mk]?pa|hz|rpm|%|-)\s*[\])]?$/i;
 const isUnitText = (cell: string): boolean => UNIT_TEXT.test(cell);
 
 /** A last header line of units alone stands under the names. */

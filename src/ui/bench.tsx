@@ -4,6 +4,7 @@ import { ChartView } from './charts/chart-view.tsx';
 import { Readout } from './charts/readout.tsx';
 import { CompareView } from './compare/compare-view.tsx';
 import { LessonsPanel } from './lessons/lessons-panel.tsx';
+import { MeasuredPanel } from './measured/measured-panel.tsx';
 import { AdjusterList } from './panels/adjuster-list.tsx';
 import { BuildList } from './panels/build-list.tsx';
 import { Cautions } from './panels/cautions.tsx';
@@ -28,6 +29,7 @@ export function BenchPage(): JSX.Element {
         <div class="middle">
           <SectionView />
           <ShimTable />
+          <MeasuredPanel />
         </div>
         <div class="right">
           <ChartView />

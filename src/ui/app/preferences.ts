@@ -7,9 +7,13 @@ export type Theme = 'system' | 'light' | 'dark';
 export type GasForce = 'shown' | 'subtracted';
 export type BandChoice = 'hidden' | 'shown';
 
+/** Whether the force chart shows what was measured. */
+export type MeasuredChoice = 'shown' | 'hidden';
+
 const THEMES: readonly Theme[] = ['system', 'light', 'dark'];
 export const GAS_FORCES: readonly GasForce[] = ['shown', 'subtracted'];
 export const BAND_CHOICES: readonly BandChoice[] = ['hidden', 'shown'];
+export const MEASURED_CHOICES: readonly MeasuredChoice[] = ['hidden', 'shown'];
 
 /** A browser may refuse storage; the bench then starts with its defaults each time. */
 function readStored(key: string): string | null {
@@ -35,6 +39,9 @@ export const family = signal<Family>(oneOf(['metric', 'imperial'], readStored('s
 export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
 export const gasForce = signal<GasForce>(oneOf(GAS_FORCES, readStored('shimwright.gas-force'), 'shown'));
 export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwright.bands'), 'hidden'));
+export const measuredPoints = signal<MeasuredChoice>(
+  oneOf(MEASURED_CHOICES, readStored('shimwright.measured-points'), 'shown'),
+);
 /** Lessons that were answered once, by their ids. */
 export const lessonsDone = signal<readonly string[]>(
   (readStored('shimwright.lessons-done') ?? '').split(' ').filter(Boolean),
@@ -56,6 +63,7 @@ export function keepPreferences(): void {
   effect(() => store('shimwright.family', family.value));
   effect(() => store('shimwright.gas-force', gasForce.value));
   effect(() => store('shimwright.bands', bands.value));
+  effect(() => store('shimwright.measured-points', measuredPoints.value));
   effect(() => store('shimwright.lessons-done', lessonsDone.value.join(' ')));
   effect(() => {
     store('shimwright.theme', theme.value);

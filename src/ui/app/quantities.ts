@@ -23,6 +23,7 @@ const FIELDS = {
   modulus: { kind: 'modulus', saved: 'GPa' },
   strength: { kind: 'stress', saved: 'MPa' },
   frequency: { kind: 'frequency', saved: 'Hz' },
+  duration: { kind: 'time', saved: 's' },
   count: { kind: 'number', saved: '' },
   plain: { kind: 'number', saved: '' },
   angle: { kind: 'number', saved: '', suffix: '°' },

@@ -7,6 +7,7 @@ import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
 import { baseline, cursorSpeed, direction, place, project, topSpeed, visibleBuilds } from '../app/store.ts';
+import { measuredDots } from '../measured/measured-dots.ts';
 import { bracket } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
@@ -200,11 +201,15 @@ export const plotView = computed<PlotView>(() => {
   const values = shownLines.value.flatMap((line) => line.y);
   const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
   const levels = shownLevels.value.map(({ value }) => value);
+  const dots = chart.value === 'force' && !comparing.value ? measuredDots.value : [];
+  const top = inShown('speed', topSpeed.value);
+  const marks = dots.flatMap(({ x, y }) => y.filter((_, i) => x[i] <= top));
   return {
     areas: shownAreas.value,
+    dots,
     lines: shownLines.value,
-    xRange: [0, inShown('speed', topSpeed.value)],
-    yRange: rangeOf([...values, ...edges, ...levels, ...leastRange()]),
+    xRange: [0, top],
+    yRange: rangeOf([...values, ...edges, ...levels, ...leastRange(), ...marks]),
     xTitle: text.chart.speedAxis(unitOfShown('speed')),
     yTitle: scaleOf(chart.value).yTitle,
   };

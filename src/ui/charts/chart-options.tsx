@@ -1,11 +1,13 @@
 /** What the chart on show can leave in or out. */
 import type { JSX } from 'preact';
 import { hasBase } from '../app/places.ts';
-import { BAND_CHOICES, bands, GAS_FORCES, gasForce } from '../app/preferences.ts';
+import { BAND_CHOICES, bands, GAS_FORCES, gasForce, MEASURED_CHOICES, measuredPoints } from '../app/preferences.ts';
 import { project } from '../app/store.ts';
+import { anyMeasured } from '../measured/measured-dots.ts';
 import { Choice } from '../panels/choice.tsx';
 import { ClickOptions } from '../sweeps/clicks-view.tsx';
 import { text } from '../text/en.ts';
+import { measuredWords } from '../text/measured.ts';
 import { chart, comparing, pathsValve, showPathsOf, tab } from './chart-model.ts';
 import { MEASURES, measure, measureName, measureTitle } from './comparison.ts';
 import type { ValveName } from './path-shares.ts';
@@ -42,6 +44,21 @@ function BandOption(): JSX.Element {
   );
 }
 
+function MeasuredOption(): JSX.Element {
+  return (
+    <Choice
+      label={measuredWords.show}
+      options={MEASURED_CHOICES}
+      chosen={measuredPoints.value}
+      name={(each) => measuredWords.shownChoice[each]}
+      title={(each) => measuredWords.shownLong[each]}
+      onChoose={(each) => {
+        measuredPoints.value = each;
+      }}
+    />
+  );
+}
+
 function ForceOptions(): JSX.Element {
   return (
     <>
@@ -57,6 +74,7 @@ function ForceOptions(): JSX.Element {
       />
       <GasForceOption />
       {!comparing.value && <BandOption />}
+      {!comparing.value && anyMeasured.value && <MeasuredOption />}
     </>
   );
 }

@@ -21,8 +21,19 @@ export interface PlotArea {
   readonly colour: string;
 }
 
+/** Marks that no line joins: open circles, or crosses for what does not count. */
+export interface PlotDots {
+  readonly kind: 'point' | 'outlier';
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly name: string;
+  readonly colour: string;
+}
+
 export interface PlotView {
   readonly areas: readonly PlotArea[];
+  /** Over all lines. */
+  readonly dots?: readonly PlotDots[];
   readonly lines: readonly PlotLine[];
   readonly xRange: readonly [number, number];
   readonly yRange: readonly [number, number];
@@ -63,6 +74,16 @@ export const areaTrace = ({ x, low, high, colour }: PlotArea): PlotlyData => ({
   fillcolor: colour,
   opacity: 0.16,
   line: { width: 0 },
+});
+
+export const dotsTrace = ({ kind, x, y, name, colour }: PlotDots): PlotlyData => ({
+  type: 'scatter',
+  mode: 'markers',
+  x,
+  y,
+  name,
+  hoverinfo: 'skip',
+  marker: { color: colour, size: kind === 'point' ? 6 : 8, symbol: kind === 'point' ? 'circle-open' : 'x-thin-open' },
 });
 
 function axisOf(title: string, range: readonly [number, number], inks: Inks): PlotlyData {

@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { isDark } from '../app/preferences.ts';
 import { text } from '../text/en.ts';
-import { areaTrace, CONFIG, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
+import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
 
 type Plotly = typeof import('plotly.js-dist');
 
@@ -54,7 +54,8 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
     const element = board.current;
     if (!element || typeof plotly === 'string' || width === 0) return;
     const layout = layoutOf(view, inksOf(element), getComputedStyle(element).fontFamily);
-    const traces = [...view.areas.map(areaTrace), ...view.lines.map(traceOf)];
+    const dots = (view.dots ?? []).map(dotsTrace);
+    const traces = [...view.areas.map(areaTrace), ...view.lines.map(traceOf), ...dots];
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
   }, [view, width, height, plotly, dark]);
   return (

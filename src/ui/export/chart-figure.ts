@@ -1,7 +1,15 @@
 /** A chart as a figure that stands alone: with a title, a legend, its signs and levels, and notes beneath, for a light page. */
 import type { PlotlyData } from 'plotly.js-dist';
 import { onLight } from '../app/palette.ts';
-import { areaTrace, type Inks, layoutOf, type PlotLine, type PlotView, traceOf } from '../charts/plot-layout.ts';
+import {
+  areaTrace,
+  dotsTrace,
+  type Inks,
+  layoutOf,
+  type PlotLine,
+  type PlotView,
+  traceOf,
+} from '../charts/plot-layout.ts';
 import { text } from '../text/en.ts';
 import { wrapWords } from './wrap.ts';
 
@@ -125,6 +133,10 @@ export function figureOf(request: FigureRequest): Figure {
     ...areaTrace({ ...area, colour: onLight(area.colour) }),
     showlegend: false,
   }));
+  const dots = (view.dots ?? []).map((each) => ({
+    ...dotsTrace({ ...each, colour: onLight(each.colour) }),
+    showlegend: false,
+  }));
   const layout = {
     ...layoutOf(view, inks, font),
     ...{ width: WIDTH, height, autosize: false, margin: { ...SIDE, t: top, b: bottom, pad: 0, autoexpand: false } },
@@ -132,5 +144,5 @@ export function figureOf(request: FigureRequest): Figure {
     legend: { x: 0, xanchor: 'left', y: 1, yanchor: 'bottom', font: { size: 13 }, bgcolor: 'rgba(0,0,0,0)' },
     annotations: [...annotationsOf(request), ...words],
   };
-  return { data: [...areas, ...traces], layout, width: WIDTH, height };
+  return { data: [...areas, ...traces, ...dots], layout, width: WIDTH, height };
 }

@@ -3,9 +3,14 @@ import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { openFile } from '../app/files.ts';
+import { selectedBuild } from '../app/store.ts';
+import { openMeasuredFile } from '../measured/open-file.ts';
 import { text } from '../text/en.ts';
 
 const holdsFiles = (event: DragEvent): boolean => [...(event.dataTransfer?.types ?? [])].includes('Files');
+
+/** What a test bench writes, told from a project by its name. */
+const isTable = ({ name }: File): boolean => /\.(csv|txt|tsv|dat)$/i.test(name);
 
 export function DropVeil(): JSX.Element | null {
   const over = useSignal(false);
@@ -21,7 +26,7 @@ export function DropVeil(): JSX.Element | null {
     const onDrop = (event: DragEvent): void => {
       onDrag(event);
       const file = event.dataTransfer?.files[0];
-      if (file) void openFile(file);
+      if (file) void (isTable(file) ? openMeasuredFile(selectedBuild.value.id, file) : openFile(file));
     };
     document.addEventListener('dragover', onDrag);
     document.addEventListener('dragleave', onLeave);

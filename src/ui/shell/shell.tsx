@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect } from 'preact/hooks';
 import { isOpen, project } from '../app/store.ts';
+import { ImportGate } from '../measured/import-gate.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
 import { Bars } from '../projects/bars.tsx';
 import { ProjectsView } from '../projects/projects-view.tsx';
@@ -52,6 +53,7 @@ function Pages(): JSX.Element {
       <Bars />
       <PageGate key={entry.id} entry={entry} />
       <ProjectsView />
+      <ImportGate />
       <NoticeList />
       <DropVeil />
     </>

@@ -76,6 +76,19 @@ describe('outliers', () => {
     ).toEqual([]);
   });
 
+  it('are none at the ends of a bent curve with few points, and the one in its middle', () => {
+    const speeds = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.2, 1.5, 1.8];
+    const bent = (v: number): number => 400 * Math.tanh(v / 0.06) + 350 * v ** 1.6 + 5 * Math.sin(300 * v);
+    expect(outliersOf(speeds, speeds.map(bent))).toEqual([]);
+    const spoiltAt = speeds.indexOf(0.6);
+    expect(
+      outliersOf(
+        speeds,
+        speeds.map((v, i) => bent(v) + (i === spoiltAt ? 220 : 0)),
+      ),
+    ).toEqual([spoiltAt]);
+  });
+
   it('are kept when the points are made fewer', () => {
     const many = Array.from({ length: 2000 }, (_, i) => (i - 1000) / 2000 + 1e-4);
     const file = (v: number): number => force(v) + Math.sin(4000 * v) + (Math.abs(v - 0.2501) < 1e-6 ? 300 : 0);

@@ -4,6 +4,15 @@ import { guessSettings, numberIn, readTable } from '../../../src/measured/table.
 const read = (text: string) => readTable(text, guessSettings(text));
 
 describe('the table of a file', () => {
+  it('knows a line of units that no damper needs', () => {
+    const { headings } = read('No,speed,oil\n,mm/s,°C\n1,0.1,38\n2,0.2,38\n');
+    expect(headings).toEqual([
+      { name: 'No', unit: '' },
+      { name: 'speed', unit: 'mm/s' },
+      { name: 'oil', unit: '°C' },
+    ]);
+  });
+
   it.each([
     ['commas', 'speed,force\n0.1,200\n0.2,300\n', { delimiter: ',', decimalMark: '.', headerLines: 1 }],
     [

@@ -1,0 +1,16 @@
+/** Takes a measurement out of its build; undo brings it back. */
+import type { Measurement } from '../../model/measurement.ts';
+import { editProject } from '../app/apply.ts';
+import { tell } from '../app/notices.ts';
+import { undoEdit, withBuild } from '../app/store.ts';
+import { text } from '../text/en.ts';
+import { measuredWords as words } from '../text/measured.ts';
+
+export function removeMeasurement(buildId: string, { id, name }: Measurement): void {
+  const without = (measurements: readonly Measurement[] = []) => measurements.filter((each) => each.id !== id);
+  const fault = editProject(
+    () => withBuild(buildId, (build) => ({ ...build, measurements: without(build.measurements) })),
+    { label: words.remove(name) },
+  );
+  if (!fault) tell(words.removed(name), { action: { label: text.notices.undo, run: undoEdit } });
+}
