@@ -2,18 +2,15 @@
 import type { JSX } from 'preact';
 import { columnOf, isMotion, SIGNS } from '../../measured/mapping.ts';
 import { DELIMITERS } from '../../measured/table.ts';
-import { adjustersOf } from '../../model/adjusters.ts';
 import { MAX_POINTS } from '../../model/measurement.ts';
-import { project, selectedBuild } from '../app/store.ts';
 import { SelectField } from '../panels/select-field.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { measuredWords } from '../text/measured.ts';
+import { About } from './about-fields.tsx';
+import { isCount, within } from './holds.ts';
 import { changeDraft, changeMapping, changeSettings, type Draft, GAS_CHOICES, window_s } from './reading.ts';
 
 const words = measuredWords.dialog;
-const isCount = (from: number, upTo: number) => (value: number) =>
-  Number.isInteger(value) && value >= from && value <= upTo;
-const within = (from: number, upTo: number) => (value: number) => value >= from && value <= upTo;
 
 function Layout({ now }: { now: Draft }): JSX.Element {
   const { delimiter, decimalMark, headerLines } = now.settings;
@@ -136,76 +133,6 @@ function Treatment({ now }: { now: Draft }): JSX.Element {
         wanted={words.mostWanted}
         onValue={(mostPoints) => changeDraft({ mostPoints })}
       />
-    </fieldset>
-  );
-}
-
-function About({ now }: { now: Draft }): JSX.Element {
-  const { conditions } = now;
-  const change = (part: Draft['conditions']): void => changeDraft({ conditions: { ...conditions, ...part } });
-  const forget = (key: keyof Draft['conditions']): void => {
-    const { [key]: _gone, ...rest } = conditions;
-    changeDraft({ conditions: rest });
-  };
-  const { travel_mm } = project.value.damper;
-  return (
-    <fieldset>
-      <legend>{words.about}</legend>
-      <label class="name-field">
-        <span>{words.name}</span>
-        <input
-          class="words"
-          maxLength={200}
-          value={now.name}
-          onInput={(event) => changeDraft({ name: event.currentTarget.value })}
-        />
-      </label>
-      <ViewField
-        label={words.temperature}
-        kind="temperature"
-        value={conditions.oilTemperature_degC}
-        placeholder={words.unknown}
-        holds={within(-60, 250)}
-        wanted={words.temperatureWanted}
-        onValue={(oilTemperature_degC) => change({ oilTemperature_degC })}
-        onEmpty={() => forget('oilTemperature_degC')}
-      />
-      <ViewField
-        label={words.position}
-        kind="length"
-        value={conditions.position_mm}
-        placeholder={words.unknown}
-        holds={within(0, travel_mm)}
-        wanted={words.positionWanted}
-        onValue={(position_mm) => change({ position_mm })}
-        onEmpty={() => forget('position_mm')}
-      />
-      <ViewField
-        label={words.gasPressure}
-        kind="gasPressure"
-        value={conditions.gasGaugePressure_bar}
-        placeholder={words.unknown}
-        holds={within(0, 300)}
-        wanted={words.pressureWanted}
-        onValue={(gasGaugePressure_bar) => change({ gasGaugePressure_bar })}
-        onEmpty={() => forget('gasGaugePressure_bar')}
-      />
-      {adjustersOf(selectedBuild.value).map(({ id, clickCount }) => (
-        <ViewField
-          key={id}
-          label={words.clicks(measuredWords.adjuster[id])}
-          kind="count"
-          value={conditions.clicks?.[id]}
-          placeholder={words.unknown}
-          holds={isCount(0, clickCount)}
-          wanted={words.clicksWanted(clickCount)}
-          onValue={(clicks) => change({ clicks: { ...conditions.clicks, [id]: clicks } })}
-          onEmpty={() => {
-            const { [id]: _gone, ...clicks } = conditions.clicks ?? {};
-            change({ clicks });
-          }}
-        />
-      ))}
     </fieldset>
   );
 }
