@@ -1,0 +1,95 @@
+/** The last word on an arrangement: its whole force curve, with life and waves, against aim and limits. */
+
+import { InputError } from '../../units/fault.ts';
+import { forceCurve } from '../damper/force-curve.ts';
+import type { ForceCurve, ForcePoint, StackPlace, WavesOnset } from '../damper/types.ts';
+import { distanceOf, gasMargin } from './trial.ts';
+import type { AimPoint, Arrangement, Judgement, SearchLimits, SearchProblem } from './types.ts';
+import { withStacks } from './with-stacks.ts';
+
+/** @returns undefined where a point does not solve, the stack is outside the model, or a limit is broken */
+export function judgeAnswer(problem: SearchProblem, arrangement: Arrangement): Judgement | undefined {
+  const { damper, supply, aim, limits, theory } = problem;
+  const curve = curveOf(() =>
+    forceCurve(
+      withStacks(damper, arrangement, supply),
+      aim.map(({ shaftSpeed_m_s }) => shaftSpeed_m_s),
+      { theory },
+    ),
+  );
+  const points = curve?.points.filter((point) => point.status === 'converged') ?? [];
+  if (!curve || points.length < aim.length) return undefined;
+  const judgement = read(
+    points,
+    curve,
+    aim,
+    problem.places.map(({ place }) => place),
+  );
+  return keeps(judgement, limits) ? judgement : undefined;
+}
+
+function curveOf(solve: () => ForceCurve): ForceCurve | undefined {
+  try {
+    return solve();
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+function read(
+  points: readonly ForcePoint[],
+  curve: ForceCurve,
+  aim: readonly AimPoint[],
+  searched: readonly StackPlace[],
+): Judgement {
+  const rms_N = distanceOf(points, aim);
+  const scale_N = Math.sqrt(aim.reduce((sum, { force_N }) => sum + force_N ** 2, 0) / aim.length);
+  const force_N = points.map((point) => point.force_N - point.gasForce_N);
+  const differences = force_N.map((force, i) => ({
+    difference_N: force - aim[i].force_N,
+    shaftSpeed_m_s: aim[i].shaftSpeed_m_s,
+  }));
+  return {
+    rms_N,
+    rmsShare: rms_N / scale_N,
+    worst: differences.reduce((a, b) => (Math.abs(b.difference_N) > Math.abs(a.difference_N) ? b : a)),
+    force_N,
+    ...reserves(points, searched),
+    gasMargin_Pa: gasMargin(points),
+    waves: wavesOf(curve, searched),
+  };
+}
+
+function reserves(points: readonly ForcePoint[], searched: readonly StackPlace[]) {
+  const lives = points.flatMap(({ shaftSpeed_m_s, life, base }) => [
+    ...(life && searched.includes(shaftSpeed_m_s < 0 ? 'rebound' : 'compression') ? [life] : []),
+    ...(base?.life && searched.includes('base') ? [base.life] : []),
+  ]);
+  if (lives.length === 0) return {};
+  return {
+    fatigueReserve: 1 / Math.max(...lives.map(({ fatigue }) => fatigue.use)),
+    yieldReserve: 1 / Math.max(...lives.map((life) => life.yield.use)),
+  };
+}
+
+function wavesOf({ stacks }: ForceCurve, searched: readonly StackPlace[]): Judgement['waves'] {
+  const found = searched.flatMap((place): [StackPlace, WavesOnset][] => {
+    const waves = stacks[place]?.waves;
+    return waves ? [[place, waves]] : [];
+  });
+  return Object.fromEntries(found);
+}
+
+function keeps(
+  { fatigueReserve, yieldReserve, gasMargin_Pa }: Judgement,
+  { minFatigueReserve, minYieldReserve, minGasMargin_Pa }: SearchLimits,
+): boolean {
+  const holds = (got: number | undefined, least: number | undefined) =>
+    got === undefined || least === undefined || got >= least;
+  return (
+    holds(fatigueReserve, minFatigueReserve) &&
+    holds(yieldReserve, minYieldReserve) &&
+    holds(gasMargin_Pa, minGasMargin_Pa)
+  );
+}
