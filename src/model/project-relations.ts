@@ -2,6 +2,7 @@
 import type { InputFault } from '../units/fault.ts';
 import { buildFaults } from './build-relations.ts';
 import { damperFaults } from './damper-relations.ts';
+import { aimFaults, drawerFaults } from './drawer-relations.ts';
 import { viscosityFaults } from './fluid-relations.ts';
 import { gasFaults } from './gas-relations.ts';
 import { layoutFaults } from './layout-relations.ts';
@@ -35,5 +36,7 @@ export function projectRelations(project: Place): InputFault[] {
     ...viscosityFaults(child(project, 'fluid', 'viscosity')),
     ...entries(child(project, 'builds')).flatMap((build) => buildFaults(build, damper)),
     ...identityFaults(project),
+    ...drawerFaults(project),
+    ...aimFaults(project),
   ];
 }

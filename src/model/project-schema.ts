@@ -3,6 +3,7 @@
  * another is in project-relations.ts.
  */
 import { damperSchema } from './damper-schema.ts';
+import { aimsSchema, drawerSchema } from './drawer-schema.ts';
 import { listOf, numberIn, record, textUpTo } from './fields.ts';
 import { gasSchema } from './gas-schema.ts';
 import { measurementsSchema } from './measurement-schema.ts';
@@ -79,5 +80,6 @@ export const projectSchema = record({
   baselineBuild: textUpTo(100),
   measurements: listOf(z.unknown(), 10_000).default([]),
   chassis: z.record(z.string(), z.unknown(), { error: 'an object' }).default({}),
-  drawer: listOf(z.unknown(), 10_000).default([]),
+  drawer: drawerSchema.default([]),
+  aims: aimsSchema.optional(),
 }).meta({ title: 'Shimwright project, version 1' });

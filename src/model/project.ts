@@ -2,9 +2,13 @@
  * The project document as a person saves it. Key names carry their unit; diameters, not radii; gauge pressure.
  * The zod schemas in this folder must infer exactly these shapes (plus unknown fields, which are kept).
  */
+import type { Aim } from './aim.ts';
+import type { DrawerShim } from './drawer.ts';
 import type { Measurement } from './measurement.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
+export type * from './aim.ts';
+export type { DrawerShim } from './drawer.ts';
 export type * from './measurement.ts';
 export type * from './stack.ts';
 
@@ -225,5 +229,7 @@ export interface Project {
   baselineBuild: string;
   measurements: unknown[];
   chassis: Record<string, unknown>;
-  drawer: unknown[];
+  drawer: DrawerShim[];
+  /** Wanted force curves. */
+  aims?: Aim[];
 }

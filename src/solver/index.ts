@@ -29,6 +29,7 @@ export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';
+export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
@@ -48,6 +49,7 @@ export {
   type Coefficients,
   DEFAULT_COEFFICIENTS,
 } from './restriction/coefficients.ts';
+export type { Judgement, SearchSettings } from './search/types.ts';
 export { solveLift } from './stack/solve-lift.ts';
 export { findWavinessOnset, type OnsetOptions, type WavinessOnset } from './stack/waviness/find-onset.ts';
 export { SolveStopped } from './stopped.ts';

@@ -39,7 +39,10 @@ const ROWS: Record<Zone, Row> = {
   units: { values: ['units base', 'units'], packages: ['mathjs'] },
   model: { values: ['units base', 'units', 'model'], packages: ['jsonc-parser', 'zod'] },
   measured: { values: ['measured', 'units base', 'units', 'model'], packages: ['papaparse'] },
-  'solver core': { values: ['units base', 'solver core'], packages: ['ml-matrix', 'ml-levenberg-marquardt'] },
+  'solver core': {
+    values: ['units base', 'solver core'],
+    packages: ['ml-matrix', 'ml-levenberg-marquardt', 'pure-rand'],
+  },
   'solver adapter': { values: ['units base', 'units', 'model', 'solver core', 'solver adapter'] },
   'solver door': { values: ['units base', 'solver core', 'solver adapter'] },
   proof: { values: ['proof', 'units base', 'units', 'model', 'solver core', 'solver adapter', 'solver door'] },

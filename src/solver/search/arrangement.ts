@@ -80,14 +80,17 @@ interface PlaceBounds {
   /** ... and no shim is larger than the present face, which is known to fit its piston. */
   readonly largest_m: number;
   readonly steps: number;
+  /** A coil spring stands on the last shim. */
+  readonly leastLast_m: number;
 }
 
 function placeBounds({ damper, supply }: SearchProblem, { place, present }: SearchPlace): PlaceBounds {
-  const { seat, pressureZone } = valveAt(damper, place).stack;
+  const { seat, pressureZone, coilSpring } = valveAt(damper, place).stack;
   return {
     leastFace_m: Math.max(seat.outerRadius_m, pressureZone.outerRadius_m) * (1 - 1e-9),
     largest_m: Math.max(...present.map((size) => supply[size].shim.outerRadius_m)) * (1 + 1e-9),
     steps: Math.max(STEPS_OUTWARDS, stepsOutwards(present, supply)),
+    leastLast_m: coilSpring?.radius_m ?? 0,
   };
 }
 
@@ -96,11 +99,12 @@ function fits(
   { present, kept, keepsFace }: SearchPlace,
   supply: readonly SupplyItem[],
   { maxShims, height_m }: SearchLimits,
-  { leastFace_m, largest_m, steps }: PlaceBounds,
+  { leastFace_m, largest_m, steps, leastLast_m }: PlaceBounds,
 ): boolean {
   if (sizes.length === 0 || sizes.length > maxShims) return false;
   const radius = (size: number) => supply[size].shim.outerRadius_m;
   if (keepsFace ? sizes[0] !== present[0] : radius(sizes[0]) < leastFace_m) return false;
+  if (radius(sizes[sizes.length - 1]) < leastLast_m) return false;
   if (sizes.some((size) => radius(size) > largest_m) || stepsOutwards(sizes, supply) > steps) return false;
   if (height_m) {
     const height = heightOf(sizes, supply);

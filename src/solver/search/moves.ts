@@ -2,6 +2,8 @@
  * One step from a stack to a neighbour: a shim put in, taken out, exchanged for another size, or moved. A step that
  * breaks a rule is thrown again.
  */
+import { valveAt } from '../damper/damper-valves.ts';
+import type { ShimInput } from '../types.ts';
 import { countsOf, type Rules, sizesAt } from './arrangement.ts';
 import type { Chance } from './random.ts';
 import type { Arrangement, SearchPlace, SearchProblem } from './types.ts';
@@ -13,6 +15,8 @@ export interface Step {
 }
 
 const MOST_THROWS = 200;
+/** Free width of the narrowest shim that is proposed, over that of the face: less is a washer, which only adds height. */
+const LEAST_SHARE = 0.02;
 
 export interface Mover {
   /** A neighbour that keeps every rule; undefined when none was found. */
@@ -35,9 +39,13 @@ export function moverOf(problem: SearchProblem, rules: Rules, chance: Chance): M
   return { next };
 }
 
-function usableAt({ supply }: SearchProblem, { present }: SearchPlace): number[] {
+/** No larger than the present face, and wide enough over the clamp to be a plate. */
+function usableAt({ damper, supply }: SearchProblem, { place, present }: SearchPlace): number[] {
+  const { clampRadius_m } = valveAt(damper, place).stack;
   const largest = Math.max(...present.map((size) => supply[size].shim.outerRadius_m)) * (1 + 1e-9);
-  return supply.flatMap(({ shim, count }, size) => (count > 0 && shim.outerRadius_m <= largest ? [size] : []));
+  const least = clampRadius_m + LEAST_SHARE * (largest - clampRadius_m);
+  const fits = ({ outerRadius_m }: ShimInput) => outerRadius_m <= largest && outerRadius_m >= least;
+  return supply.flatMap(({ shim, count }, size) => (count > 0 && fits(shim) ? [size] : []));
 }
 
 /** Sizes of which one more may be laid. */

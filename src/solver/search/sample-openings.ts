@@ -34,7 +34,7 @@ function usesOf({ shims }: StackInput, states: readonly (readonly ShimStress[])[
   const life = stackLife(shims, states);
   if (!life) return undefined;
   return states.map((_, i) => {
-    const worst = worstOf(life.shims.map((uses) => uses?.[i]));
+    const worst = worstOf(life.shims.map((uses) => uses?.[i] ?? null));
     return { fatigue: worst?.fatigue.use ?? 0, yield: worst?.yield.use ?? 0 };
   });
 }

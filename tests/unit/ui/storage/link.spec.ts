@@ -55,7 +55,13 @@ describe('a link', () => {
 
 describe('a link to one build', () => {
   it('carries that build and its damper, and nothing else of the project', async () => {
-    const whole = { ...first, notes: 'private', measurements: [1], chassis: { rider: 80 }, drawer: [2] };
+    const whole = {
+      ...first,
+      notes: 'private',
+      measurements: [1],
+      chassis: { rider: 80 },
+      drawer: [{ outerDiameter_mm: 30, thickness_mm: 0.15, count: 2 }],
+    };
     const lean = projectOfBuild(whole, first.builds[1].id);
     const content = await readLink(await pack(lean));
     expect(content.kind).toBe('project');
