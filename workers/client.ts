@@ -6,6 +6,8 @@ import { Dispatcher } from './dispatcher.ts';
 import type {
   CycleRequest,
   CycleResult,
+  ForceBandsRequest,
+  ForceBandsResult,
   ForceCurvesRequest,
   ForceCurvesResult,
   ForcesRequest,
@@ -38,6 +40,8 @@ export interface SolverClient {
   forceCurves(request: ForceCurvesRequest, options?: CallOptions): Promise<ForceCurvesResult>;
   /** Forces of some builds of a project alone; a build that cannot be solved has its own error. @throws SolverError */
   forces(request: ForcesRequest, options?: CallOptions): Promise<ForcesResult>;
+  /** The bands of such curves, speed by speed; a build that cannot be solved has its own error. @throws SolverError */
+  forceBands(request: ForceBandsRequest, options?: CallOptions): Promise<ForceBandsResult>;
   /** Builds driven over time; a build that cannot be solved has its own error. @throws SolverError */
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
   /** How far oils of one weight number differ. @throws SolverError */
@@ -75,6 +79,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
   };
   return {
     forceCurves: (request, call) => ask({ kind: 'force-curves', request }, call),
+    forceBands: (request, call) => ask({ kind: 'force-bands', request }, call),
     forces: (request, call) => ask({ kind: 'forces', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),

@@ -6,6 +6,8 @@ import type { Project } from '../src/model/project.ts';
 import type {
   ChamberExtremes,
   CycleEnergy,
+  FailedBand,
+  ForceBand,
   ForceCurve,
   ForceLoop,
   InputFault,
@@ -21,7 +23,7 @@ import type {
 } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 3;
+export const PROTOCOL_VERSION = 4;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -31,12 +33,13 @@ export interface ForceCurvesRequest {
   readonly theory: Theory;
   /** Where the piston stands, from full extension [m]; when absent, mid-stroke. */
   readonly stroke_m?: number;
-  /** Gives every point the band of the coefficients, which takes several times as long. */
-  readonly bands?: boolean;
 }
 
-/** The forces alone, for sweeps: without stacks, bands and what else a curve has. */
-export type ForcesRequest = Omit<ForceCurvesRequest, 'bands'>;
+/** The bands of curves that the page has: which takes several times as long as a curve, and is a fraction of its size. */
+export type ForceBandsRequest = ForceCurvesRequest;
+
+/** The forces alone, for sweeps: without stacks and what else a curve has. */
+export type ForcesRequest = ForceCurvesRequest;
 
 /** By speed, as asked for; null where a speed did not solve. */
 export interface SpeedForces {
@@ -72,6 +75,19 @@ export type BuildCurve =
 export interface ForceCurvesResult {
   /** By build id; one entry for each build asked for. */
   readonly curves: Readonly<Record<string, BuildCurve>>;
+}
+
+/** What the ranges of all coefficients leave open at one speed; what each does alone stays with the worker. */
+export type SpeedBand = Omit<ForceBand, 'parts'> | FailedBand;
+
+export type BuildBands =
+  /** By speed, as asked for; null where the force itself did not solve. */
+  | { readonly status: 'solved'; readonly bands: readonly (SpeedBand | null)[] }
+  | { readonly status: 'failed'; readonly error: WireError };
+
+export interface ForceBandsResult {
+  /** By build id; one entry for each build asked for. */
+  readonly builds: Readonly<Record<string, BuildBands>>;
 }
 
 export interface LiftRequest {
@@ -120,6 +136,7 @@ export interface WeightSpreadsResult {
 
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
+  | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
   | { readonly kind: 'forces'; readonly request: ForcesRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
@@ -127,6 +144,7 @@ export type Job =
 
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
+  readonly 'force-bands': ForceBandsResult;
   readonly forces: ForcesResult;
   readonly lift: LiftResult;
   readonly cycle: CycleResult;

@@ -3,11 +3,14 @@ import { type ProxyMethods, releaseProxy, transfer } from 'comlink';
 import { buffersOf } from './buffers-of.ts';
 import { holdLifeline } from './lifeline.ts';
 import {
+  type BuildBands,
   type BuildCurve,
   type BuildCycle,
   type BuildForces,
   type CycleRequest,
   type CycleResult,
+  type ForceBandsRequest,
+  type ForceBandsResult,
   type ForceCurve,
   type ForceCurvesRequest,
   type ForceCurvesResult,
@@ -23,6 +26,7 @@ import {
   type Project,
   type SolveHooks,
   type SolverApi,
+  type SpeedBand,
   type SpeedForces,
   type StackInput,
   type WeightSpread,
@@ -33,10 +37,16 @@ import {
 
 /** What is asked of every build alike. */
 type CurveOptions = Omit<ForceCurvesRequest, 'project' | 'buildIds'>;
+type WithBands = { readonly bands?: boolean };
 
 /** What the worker needs of the solver: the same functions that the command line calls. */
 export interface Solver {
-  forceCurveForBuild(project: Project, buildId: string, options: CurveOptions, hooks: SolveHooks): ForceCurve;
+  forceCurveForBuild(
+    project: Project,
+    buildId: string,
+    options: CurveOptions & WithBands,
+    hooks: SolveHooks,
+  ): ForceCurve;
   forcesForBuild(
     project: Project,
     buildId: string,
@@ -83,6 +93,7 @@ function answer(solver: Solver, { runId, job, stopFlag }: WireRequest, onProgres
 
 function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: Progress): JobResults[Job['kind']] {
   if (job.kind === 'force-curves') return solveCurves(solver, job.request, shouldStop, onProgress);
+  if (job.kind === 'force-bands') return solveBands(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'forces') return solveForces(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
@@ -132,6 +143,26 @@ function solveCurves(
     curve: solver.forceCurveForBuild(project, buildId, options, hooks),
   });
   return { curves: eachBuild(buildIds, solve, shouldStop, onProgress) };
+}
+
+function solveBands(
+  solver: Solver,
+  { project, buildIds, ...options }: ForceBandsRequest,
+  shouldStop: () => boolean,
+  onProgress: Progress,
+): ForceBandsResult {
+  const solve: Run<BuildBands> = (buildId, hooks) => {
+    const { points } = solver.forceCurveForBuild(project, buildId, { ...options, bands: true }, hooks);
+    return { status: 'solved', bands: points.map(bandOf) };
+  };
+  return { builds: eachBuild(buildIds, solve, shouldStop, onProgress) };
+}
+
+function bandOf(point: ForceCurve['points'][number]): SpeedBand | null {
+  if (point.status !== 'converged' || !point.band) return null;
+  if (point.band.status !== 'converged') return point.band;
+  const { parts: _parts, ...band } = point.band;
+  return band;
 }
 
 function solveForces(

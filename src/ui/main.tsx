@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { startBands } from './app/band-solve.ts';
 import { demoProject } from './app/demo.ts';
 import { listenToKeys } from './app/keys.ts';
+import { watchStale } from './app/long-stale.ts';
 import { keepPreferences } from './app/preferences.ts';
 import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
@@ -29,6 +30,7 @@ async function open(): Promise<void> {
   const first = (await readKept()) ?? newDemo();
   startWith(first.project, first.id);
   startSolving();
+  watchStale();
   startBands();
   startLessons();
   startAutosave();

@@ -51,6 +51,8 @@ const solver: Solver = {
   }),
 };
 
+type Point = ReturnType<Solver['forceCurveForBuild']>['points'][number];
+
 const FAULT = {
   code: 'cycle.drive.travel',
   path: 'drive.middle_m',
@@ -96,7 +98,7 @@ describe('createSolverApi', () => {
     expect(Object.keys((reply as { result: { curves: object } }).result.curves)).toEqual(['__proto__']);
   });
 
-  it('hands the position of the stroke and the wish for bands on to the solver', async () => {
+  it('hands the position of the stroke on, and asks for bands where they are asked for', async () => {
     const seen: object[] = [];
     const watching: Solver = {
       ...solver,
@@ -105,9 +107,42 @@ describe('createSolverApi', () => {
         return curve(1);
       },
     };
-    const asked = { ...request('a'), stroke_m: 0.02, bands: true };
-    await createSolverApi(watching).run({ runId: 1, job: { kind: 'force-curves', request: asked } }, noProgress);
-    expect(seen).toEqual([{ speeds_m_s: [0.1], theory: 'small-deflection', stroke_m: 0.02, bands: true }]);
+    const asked = { ...request('a'), stroke_m: 0.02 };
+    for (const kind of ['force-curves', 'force-bands'] as const)
+      await createSolverApi(watching).run({ runId: 1, job: { kind, request: asked } }, noProgress);
+    const plain = { speeds_m_s: [0.1], theory: 'small-deflection', stroke_m: 0.02 };
+    expect(seen).toEqual([plain, { ...plain, bands: true }]);
+  });
+
+  it('sends of a banded curve the bands alone: none of its stacks, and nothing where the force has no band', async () => {
+    const band = { status: 'converged', low_N: 1, high_N: 3, mostFrom: 'jetDischarge' } as const;
+    const failed = { status: 'beyond-table', reason: 'jetDischarge: too far' } as const;
+    const bands = [
+      { ...band, parts: [{ coefficient: 'jetDischarge', down_N: 1, up_N: 1 }] },
+      failed,
+      undefined,
+    ] as const;
+    const banded: Solver = {
+      ...solver,
+      forceCurveForBuild: (_, buildId) => {
+        if (buildId === 'unruly') throw new InputError(FAULT);
+        const solved = bands.map(
+          (each) => ({ status: 'converged', shaftSpeed_m_s: 1, band: each }) as unknown as Point,
+        );
+        return { ...curve(1), points: [...solved, { ...failed, shaftSpeed_m_s: 2 }] };
+      },
+    };
+    const asked = { ...request('a'), buildIds: ['unruly', 'a'] };
+    const reply = await createSolverApi(banded).run(
+      { runId: 1, job: { kind: 'force-bands', request: asked } },
+      noProgress,
+    );
+    expect((reply as { result: object }).result).toEqual({
+      builds: {
+        unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
+        a: { status: 'solved', bands: [band, failed, null, null] },
+      },
+    });
   });
 
   it('drives each build over time; one that is refused leaves the others their answers', async () => {

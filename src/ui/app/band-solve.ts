@@ -1,12 +1,12 @@
 /** Solves the bands of the builds on show, one after the other, once their plain curves are there and bands are wanted. */
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
-import type { BuildCurve } from '../../../workers/protocol.ts';
+import type { BuildBands } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { bands } from './preferences.ts';
 import { sideSolver } from './side-solver.ts';
-import { enrich, keyNow, type Outcome, outcomes, requestFor } from './solve.ts';
+import { addBands, keyNow, type Outcome, outcomes, requestFor } from './solve.ts';
 import type { ForceCurve } from './solved.ts';
 import { visibleBuilds } from './store.ts';
 
@@ -49,10 +49,10 @@ function plan(): void {
 async function solve(run: Run): Promise<void> {
   running = run;
   bandsRunning.value = true;
-  const request = { ...requestFor([run.build]), bands: true };
+  const request = requestFor([run.build]);
   try {
-    const { curves } = await sideSolver().forceCurves(request, { signal: run.stop.signal, channel: 'bands' });
-    take(run.key, curves[run.build.id]);
+    const { builds } = await sideSolver().forceBands(request, { signal: run.stop.signal, channel: 'bands' });
+    take(run.key, builds[run.build.id]);
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error.message);
@@ -63,14 +63,14 @@ async function solve(run: Run): Promise<void> {
   untracked(plan);
 }
 
-function take(key: string, answer: BuildCurve): void {
+function take(key: string, answer: BuildBands): void {
   if (answer.status === 'failed') {
     refuse(key, answer.error.message);
     return;
   }
   bandsFailure.value = undefined;
-  if (!hasBands(answer.curve)) refused.add(key);
-  enrich(key, answer.curve);
+  const banded = addBands(key, answer.bands);
+  if (!banded || !hasBands(banded)) refused.add(key);
 }
 
 function refuse(key: string, why: string): void {

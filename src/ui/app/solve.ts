@@ -1,7 +1,7 @@
 /** Keeps a force curve for each build: solves what has changed, shows the last good curve until the new one is there. */
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { createSolverClient, SolverError } from '../../../workers/client.ts';
-import type { BuildCurve, ForceCurvesRequest, SolverStatus } from '../../../workers/protocol.ts';
+import type { BuildCurve, ForceCurvesRequest, SolverStatus, SpeedBand } from '../../../workers/protocol.ts';
 import type { Build, Project } from '../../model/project.ts';
 import { text } from '../text/en.ts';
 import { position_m } from './conditions.ts';
@@ -24,7 +24,8 @@ export interface SolverState {
   readonly message: string;
 }
 
-type Answer = { readonly build: Build; readonly result: BuildCurve };
+type Result = Extract<BuildCurve, { status: 'failed' }> | { readonly status: 'solved'; readonly curve: ForceCurve };
+type Answer = { readonly build: Build; readonly result: Result };
 
 /** Answers kept for undo, redo and switching back [builds]. */
 const KEPT = 48;
@@ -131,12 +132,18 @@ export const requestFor = (builds: readonly Build[]): ForceCurvesRequest => ({
   ...(position_m.value !== undefined && { stroke_m: position_m.value }),
 });
 
-/** A curve with more to it takes the place of the plain one it came from, where that is still kept. */
-export function enrich(key: string, curve: ForceCurve): void {
+/** Gives a kept curve its bands, speed by speed. @returns the curve with them; undefined when it is not kept any more */
+export function addBands(key: string, bands: readonly (SpeedBand | null)[]): ForceCurve | undefined {
   const plain = answers.get(key);
-  if (plain?.result.status !== 'solved') return;
+  if (plain?.result.status !== 'solved') return undefined;
+  const points = plain.result.curve.points.map((point, i) => {
+    const band = bands[i];
+    return point.status === 'converged' && band ? { ...point, band } : point;
+  });
+  const curve = { ...plain.result.curve, points };
   answers.set(key, { ...plain, result: { status: 'solved', curve } });
   refresh(wantedNow());
+  return curve;
 }
 
 async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {

@@ -2,6 +2,7 @@
 import { computed, signal } from '@preact/signals';
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { lineOf } from '../app/lines.ts';
+import { longStale } from '../app/long-stale.ts';
 import { hasBase, stackOf } from '../app/places.ts';
 import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
@@ -146,7 +147,7 @@ function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: S
     colour,
     dash,
     width: widthOf(series.part),
-    faded: outcome.stale || (comparing.value && baselineIsStale()),
+    faded: longStale.value && (outcome.stale || (comparing.value && baselineIsStale())),
     named: series.part !== 'rebound' || (comparing.value && !isZeroLine(series.buildId)),
     marks: outcome.curve ? marksOf(series.part, outcome.curve, shown.value) : [],
   };
@@ -197,7 +198,7 @@ function leastRange(): number[] {
   return [-least, least];
 }
 
-export const plotView = computed<PlotView>(() => {
+const viewNow = computed<PlotView>(() => {
   const values = shownLines.value.flatMap((line) => line.y);
   const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
   const levels = shownLevels.value.map(({ value }) => value);
@@ -213,6 +214,16 @@ export const plotView = computed<PlotView>(() => {
     xTitle: text.chart.speedAxis(unitOfShown('speed')),
     yTitle: scaleOf(chart.value).yTitle,
   };
+});
+
+let drawnLast: { readonly view: PlotView; readonly written: string } | undefined;
+
+/** The same object while nothing in it has changed: nothing on the page takes as long as drawing a chart. */
+export const plotView = computed<PlotView>(() => {
+  const view = viewNow.value;
+  const written = JSON.stringify(view);
+  if (drawnLast?.written !== written) drawnLast = { view, written };
+  return drawnLast.view;
 });
 
 /** The line at a speed: between two solved speeds, straight. */

@@ -21,6 +21,18 @@ async function fetchLibrary(): Promise<void> {
   }
 }
 
+/** The library is large: the page stands before it is asked for. @returns takes it back */
+function afterPaint(run: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const frame = requestAnimationFrame(() => {
+    timer = setTimeout(run);
+  });
+  return () => {
+    cancelAnimationFrame(frame);
+    clearTimeout(timer);
+  };
+}
+
 /** A colour of the style sheet as it is now. */
 function inkOf(element: Element, name: string): string {
   const probe = document.createElement('i');
@@ -47,9 +59,7 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
   const board = useRef<HTMLDivElement>(null);
   const plotly = library.value;
   const dark = isDark();
-  useEffect(() => {
-    void fetchLibrary();
-  }, []);
+  useEffect(() => afterPaint(() => void fetchLibrary()), []);
   useEffect(() => {
     const element = board.current;
     if (!element || typeof plotly === 'string' || width === 0) return;

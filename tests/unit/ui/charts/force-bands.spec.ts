@@ -7,7 +7,7 @@ const banded = (shaftSpeed_m_s: number, low_N: number, high_N: number): ForcePoi
     status: 'converged',
     shaftSpeed_m_s,
     gasForce_N: 100,
-    band: { status: 'converged', low_N, high_N, parts: [] },
+    band: { status: 'converged', low_N, high_N },
   }) as unknown as ForcePoint;
 const bare = (shaftSpeed_m_s: number): ForcePoint =>
   ({ status: 'converged', shaftSpeed_m_s, gasForce_N: 100 }) as unknown as ForcePoint;

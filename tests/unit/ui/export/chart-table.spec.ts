@@ -14,7 +14,7 @@ const shown = (part: Partial<ChartShown> = {}): ChartShown => ({
   baselineName: 'Stock',
   ...part,
 });
-const band: ForcePoint['band'] = { status: 'converged', low_N: 900, high_N: 1100, parts: [] };
+const band: ForcePoint['band'] = { status: 'converged', low_N: 900, high_N: 1100 };
 const stock = {
   id: 'a',
   name: 'Stock',

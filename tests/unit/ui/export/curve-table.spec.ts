@@ -12,7 +12,7 @@ const PA_PER_PSI = 6894.757293168;
 
 const some = curve(
   point(-0.5, { airRelease: true }),
-  point(0.5, { band: { status: 'converged', low_N: 400, high_N: 600, parts: [] } }),
+  point(0.5, { band: { status: 'converged', low_N: 400, high_N: 600 } }),
   failed(1),
 );
 
