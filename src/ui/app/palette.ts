@@ -5,8 +5,8 @@
 const LIGHT = ['#0a63a8', '#bd4405', '#08765a', '#98417a', '#7a6100', '#2f6f7d'] as const;
 const DARK = ['#62b5f0', '#ff9460', '#3ecda0', '#e59ac8', '#e8c34d', '#8fd3df'] as const;
 
-/** Dashes of the lines after the baseline: whole, dashed, dotted … [px] */
-const DASHES = ['solid', '9px,4px', '2px,4px', '14px,3px,2px,3px,2px,3px'] as const;
+/** Dashes of the lines after the baseline: whole, dashed, dotted, with two dots, long, in pairs. They alone tell six builds apart. [px] */
+const DASHES = ['solid', '9px,4px', '2px,4px', '14px,3px,2px,3px,2px,3px', '22px,6px', '7px,3px,7px,9px'] as const;
 /** The chain line that drawings use for what was there before. */
 const BASELINE_DASH = '16px,4px,3px,4px';
 
