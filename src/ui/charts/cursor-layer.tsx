@@ -1,9 +1,11 @@
 /** The speed cursor over a chart: drag anywhere, or use the keys on its handle. */
 import type { JSX } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
 import { fromShown, inShown, show } from '../app/quantities.ts';
 import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { cursorCuts, cut, plotView, shownLevels, shownLines } from './chart-model.ts';
+import { cursorDrag } from './cursor-drag.ts';
 import { LineNames } from './name-layer.tsx';
 import { MARGIN } from './plot-layout.ts';
 import { type Frame, scalesOf } from './plot-scales.ts';
@@ -115,15 +117,11 @@ function Handle({ frame }: { frame: Frame }): JSX.Element {
 }
 
 export function CursorLayer(frame: Frame): JSX.Element {
-  const drag = (event: PointerEvent): void => {
-    const layer = event.currentTarget as HTMLElement;
-    if (event.type === 'pointerdown') layer.setPointerCapture(event.pointerId);
-    if (event.buttons === 0 && event.type !== 'pointerdown') return;
-    const { valueAt } = scales(frame);
-    setCursor(fromShown('speed', valueAt(event.clientX - layer.getBoundingClientRect().left)));
-  };
+  const shown = useRef(frame);
+  shown.current = frame;
+  const drag = useMemo(() => cursorDrag((x) => setCursor(fromShown('speed', scales(shown.current).valueAt(x)))), []);
   return (
-    <div class="cursor-layer" onPointerDown={drag} onPointerMove={drag}>
+    <div class="cursor-layer" {...drag}>
       <svg width={frame.width} height={frame.height} aria-hidden="true">
         <Levels frame={frame} />
         <Marks frame={frame} />

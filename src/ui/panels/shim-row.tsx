@@ -4,7 +4,7 @@ import type { JSX } from 'preact';
 import { countOf } from '../../model/expand-shims.ts';
 import type { ShimRow } from '../../model/project.ts';
 import { changeRow, insertRow, removeRow, sameAgain } from '../app/edits.ts';
-import { showBare } from '../app/quantities.ts';
+import { showBare, unitOfShown } from '../app/quantities.ts';
 import type { Role } from '../app/roles.ts';
 import { activeRow, selectedValving, withValving } from '../app/store.ts';
 import { shownState } from '../app/views.ts';
@@ -155,8 +155,12 @@ function Readings({ index, role }: ReadingsProps): JSX.Element {
   return (
     <>
       <td class="words-col">{text.stack.roles[role]}</td>
-      <td class="number-col">{lift === undefined ? text.readout.none : showBare('lift', lift)}</td>
-      <td class="number-col">{stress === undefined ? text.readout.none : showBare('stress', stress)}</td>
+      <td class="number-col" data-label={`${text.stack.lift}, ${unitOfShown('lift')}`}>
+        {lift === undefined ? text.readout.none : showBare('lift', lift)}
+      </td>
+      <td class="number-col" data-label={`${text.stack.stress}, ${unitOfShown('stress')}`}>
+        {stress === undefined ? text.readout.none : showBare('stress', stress)}
+      </td>
     </>
   );
 }
