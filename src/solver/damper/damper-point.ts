@@ -16,7 +16,7 @@
  */
 import { gasForce } from '../fluid/gas.ts';
 import type { FailedValve } from '../valve/explicit-valve.ts';
-import { cavitatingPaths } from '../valve/throats.ts';
+import { cavitatingPaths, jetsOf } from '../valve/throats.ts';
 import { frictionForce } from './friction.ts';
 import { hydraulicStopForce } from './hydraulic-stop.ts';
 import { type ChamberName, type DamperValves, draggedArea, networkOf } from './layouts.ts';
@@ -73,6 +73,7 @@ function forcePoint(
   const stopForce_N = hydraulicStopForce(damper, v);
   const { shimPressure_Pa, seatOpening_m, flows } = rebound.valve;
   const cavitating = cavitatingPaths(rebound.valve, Math.max(p_c, p_r), damper.fluid.density_kg_m3);
+  const jets = jetsOf(rebound.valve);
   const leakage_m3_s = flows.leakage_m3_s + draggedArea(damper) * Math.abs(v);
   return {
     status: 'converged',
@@ -91,13 +92,22 @@ function forcePoint(
     flows: { ...flows, leakage_m3_s },
     ...(flows.bleed_m3_s > 0 && { bleedCavitates: cavitating.some(({ path }) => path === 'bleed') }),
     ...(cavitating.length > 0 && { cavitating }),
+    ...(jets.length > 0 && { jets }),
   };
 }
 
 function basePoint({ fluid }: DamperInput, { valve, pressure_Pa }: ChamberState, p_s: number): BasePoint {
   const { drop_Pa, shimPressure_Pa, seatOpening_m, flows } = valve;
   const cavitating = cavitatingPaths(valve, Math.max(pressure_Pa, p_s), fluid.density_kg_m3);
-  return { drop_Pa, shimPressure_Pa, seatOpening_m, flows, ...(cavitating.length > 0 && { cavitating }) };
+  const jets = jetsOf(valve);
+  return {
+    drop_Pa,
+    shimPressure_Pa,
+    seatOpening_m,
+    flows,
+    ...(cavitating.length > 0 && { cavitating }),
+    ...(jets.length > 0 && { jets }),
+  };
 }
 
 /** As `damperPoint`, at every speed. */

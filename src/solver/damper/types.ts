@@ -1,7 +1,7 @@
 /** Plain SI records of the force curve of a whole damper. Shaft speed and force are positive in compression. */
 import type { CoefficientName } from '../restriction/coefficients.ts';
 import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, Theory } from '../types.ts';
-import type { CavitatingPath } from '../valve/throats.ts';
+import type { CavitatingPath, Jet } from '../valve/throats.ts';
 
 export type * from './damper-input.ts';
 
@@ -17,6 +17,18 @@ export interface StackTable {
   readonly waves?: WavesOnset;
   /** What each shim bears of swinging between closed and the pressures of the table. */
   readonly life?: StackLife;
+  /** What each shim bears along its radius at the pressures of the table. */
+  readonly stresses?: StackStresses;
+}
+
+export interface StackStresses {
+  /**
+   * Per pressure of the table and single shim: Tresca's equivalent stress on the face where it is greater, one number a node of
+   * its shape [Pa].
+   */
+  readonly equivalent_Pa: readonly (readonly Float64Array[])[];
+  /** Per single shim; null where the strength of its metal is not known [Pa]. */
+  readonly yield_Pa: readonly (number | null)[];
 }
 
 export interface StackLife {
@@ -86,6 +98,8 @@ export interface ForcePoint {
   readonly bleedCavitates?: boolean;
   /** Paths through the piston that cavitate: less passes there than is counted, and the force is higher. Absent where none does. */
   readonly cavitating?: readonly CavitatingPath[];
+  /** The jets through the piston; absent where none forms. */
+  readonly jets?: readonly Jet[];
   /** Absent when the strength of no shim is known. */
   readonly life?: PointLife;
   /** Present when asked for. */
@@ -103,6 +117,8 @@ export interface BasePoint {
   readonly flows: PathFlows;
   /** Paths that cavitate; absent where none does. */
   readonly cavitating?: readonly CavitatingPath[];
+  /** As those of the piston. */
+  readonly jets?: readonly Jet[];
   /** Of its stack. */
   readonly life?: PointLife;
 }

@@ -7,6 +7,7 @@
  */
 import type { StackTable } from '../damper/types.ts';
 import { stackLife } from '../life/stack-life.ts';
+import { stackStresses } from '../life/stack-stresses.ts';
 import { createLoadedStack } from '../stack/loaded-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { LiftPoint, ShimStress, SolveHooks, StackInput, Theory } from '../types.ts';
@@ -14,9 +15,9 @@ import type { LiftSolver } from './stack-samples.ts';
 import { findWavesOnset } from './waves-onset.ts';
 
 interface FollowedStack {
-  /** Solves one pressure; its stress profiles stay here, since a table with them would be many times its size. */
+  /** Solves one pressure; its stress profiles stay here, since a table with them all would be several times its size. */
   readonly at: (p: number) => LiftPoint;
-  /** The table with the onset of waves (large deflection only) and the uses of its shims. */
+  /** The table with the onset of waves (large deflection only), the stresses and the uses of its shims. */
   readonly judge: (table: StackTable) => StackTable;
 }
 
@@ -36,7 +37,8 @@ function followStack(stack: StackInput, theory: Theory): FollowedStack {
     if (states.length !== table.pressure_Pa.length) throw new Error('every pressure of the table was solved here');
     const life = stackLife(stack.shims, states);
     const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, loaded) : undefined;
-    return { ...table, ...(waves && { waves }), ...(life && { life }) };
+    const stresses = stackStresses(stack.shims, states);
+    return { ...table, ...(waves && { waves }), ...(life && { life }), stresses };
   };
   return { at, judge };
 }

@@ -41,6 +41,20 @@ export interface CavitatingPath {
   readonly chokedFlow_m3_s: number;
 }
 
+/** The oil in the narrowest place of a path. */
+export interface Jet {
+  readonly path: ThroatName;
+  readonly flow_m3_s: number;
+  /** Mean over the area of the passage; the neck of a jet is narrower and faster [m/s]. */
+  readonly speed_m_s: number;
+}
+
+/** Of every throat of a point that oil passes, as the valve counts it, without cavitation. */
+export const jetsOf = ({ throats = [] }: { readonly throats?: readonly Throat[] }): Jet[] =>
+  throats
+    .filter(({ area_m2 }) => area_m2 > 0)
+    .map(({ path, area_m2, flow_m3_s }) => ({ path, flow_m3_s, speed_m_s: flow_m3_s / area_m2 }));
+
 /**
  * The paths that would have to pass more than they can: the drop of the point is too small there.
  * @param point  of a valve; without throats nothing can be told

@@ -85,6 +85,8 @@ const SHOWN = {
   length: { kind: 'length', digits: { metric: 2, imperial: 4 } },
   lift: { kind: 'length', digits: { metric: 3, imperial: 4 } },
   speed: { kind: 'speed', digits: { metric: 2, imperial: 1 } },
+  jet: { kind: 'speed', digits: { metric: 1, imperial: 0 } },
+  flow: { kind: 'flow', digits: { metric: 2, imperial: 2 } },
   force: { kind: 'force', digits: { metric: 0, imperial: 1 } },
   pressure: { kind: 'pressure', digits: { metric: 1, imperial: 0 } },
   stress: { kind: 'stress', digits: { metric: 0, imperial: 1 } },

@@ -12,6 +12,7 @@ const PROPERTIES = [
   'stroke-dasharray',
   'stroke-linecap',
   'stroke-linejoin',
+  'stop-color',
   'opacity',
   'paint-order',
   'visibility',

@@ -36,6 +36,7 @@ function baseBetween(a: BasePoint, b: BasePoint, share: number): BasePoint {
     seatOpening_m: between(a.seatOpening_m, b.seatOpening_m, share),
     flows: flowsBetween(a.flows, b.flows, share),
     ...cavitatingBetween(a, b),
+    ...jetsBetween(a, b, share),
     ...(life && { life }),
   };
 }
@@ -44,6 +45,23 @@ function baseBetween(a: BasePoint, b: BasePoint, share: number): BasePoint {
 function cavitatingBetween({ cavitating: a = [] }: Cavitates, { cavitating: b = [] }: Cavitates): Cavitates {
   const more = a.length > b.length ? a : b;
   return more.length === 0 ? {} : { cavitating: more };
+}
+
+type WithJets = Pick<ForcePoint, 'jets'>;
+
+/** A path that has no jet at one end starts there from nothing. */
+function jetsBetween({ jets: a = [] }: WithJets, { jets: b = [] }: WithJets, share: number): WithJets {
+  const paths = [...new Set([...a, ...b].map(({ path }) => path))];
+  if (paths.length === 0) return {};
+  const jets = paths.map((path) => {
+    const of = (list: typeof a) => list.find((jet) => jet.path === path) ?? { flow_m3_s: 0, speed_m_s: 0 };
+    return {
+      path,
+      flow_m3_s: between(of(a).flow_m3_s, of(b).flow_m3_s, share),
+      speed_m_s: between(of(a).speed_m_s, of(b).speed_m_s, share),
+    };
+  });
+  return { jets };
 }
 
 function voidsBetween(a: ForcePoint, b: ForcePoint, share: number): Pick<ForcePoint, 'voids_m3_s'> {
@@ -78,6 +96,7 @@ export function pointBetween(a: ForcePoint, b: ForcePoint, share: number): Force
     gasPressureNeeded_Pa: at('gasPressureNeeded_Pa'),
     ...((a.bleedCavitates || b.bleedCavitates) && { bleedCavitates: true }),
     ...cavitatingBetween(a, b),
+    ...jetsBetween(a, b, share),
     ...(life && { life }),
     ...(band && { band }),
   };

@@ -25,6 +25,19 @@ export interface StackState {
   readonly seatOpening_m: number;
   readonly shimEdgeLift_m: readonly number[];
   readonly shimStress_Pa: readonly number[];
+  /** Of seat, backing plate and clamp on the stack [N]. */
+  readonly seatForce_N: number;
+  readonly plateForce_N: number;
+  readonly clampForce_N: number;
+  /** Absent where the table has none. */
+  readonly stresses?: ShimStresses;
+}
+
+/** Along the shims, at the nodes of the shape. */
+export interface ShimStresses {
+  readonly equivalent_Pa: readonly Float64Array[];
+  /** Null where the strength of the metal is not known. */
+  readonly yield_Pa: readonly (number | null)[];
 }
 
 function shapeBetween(a: StackShape, b: StackShape, share: number): StackShape {
@@ -32,13 +45,24 @@ function shapeBetween(a: StackShape, b: StackShape, share: number): StackShape {
   return { ...a, lift_m };
 }
 
+function stressesBetween(table: StackTable, low: number, high: number, share: number): ShimStresses | undefined {
+  if (!table.stresses) return undefined;
+  const { equivalent_Pa, yield_Pa } = table.stresses;
+  const along = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, i) => between(value, b[i], share));
+  return { equivalent_Pa: equivalent_Pa[low].map((a, s) => along(a, equivalent_Pa[high][s])), yield_Pa };
+}
+
 function stateBetween(a: ConvergedLift, b: ConvergedLift, share: number): StackState {
+  const at = (key: 'seatForce_N' | 'plateForce_N' | 'clampForce_N'): number => between(a[key], b[key], share);
   return {
     pressure_Pa: between(a.pressure_Pa, b.pressure_Pa, share),
     shape: shapeBetween(a.shape, b.shape, share),
     seatOpening_m: between(a.seatOpening_m, b.seatOpening_m, share),
     shimEdgeLift_m: betweenLists(a.shimEdgeLift_m, b.shimEdgeLift_m, share),
     shimStress_Pa: betweenLists(a.shimStress_Pa, b.shimStress_Pa, share),
+    seatForce_N: at('seatForce_N'),
+    plateForce_N: at('plateForce_N'),
+    clampForce_N: at('clampForce_N'),
   };
 }
 
@@ -47,7 +71,8 @@ export function stackAt(table: StackTable, pressure_Pa: number): StackState | un
   const end = table.pressure_Pa.at(-1);
   if (end === undefined || pressure_Pa > end * (1 + 1e-9)) return undefined;
   const { low, high, share } = bracket(table.pressure_Pa, pressure_Pa);
-  return stateBetween(table.points[low], table.points[high], share);
+  const stresses = stressesBetween(table, low, high, share);
+  return { ...stateBetween(table.points[low], table.points[high], share), ...(stresses && { stresses }) };
 }
 
 /** Points of one direction by rising speed; compression speeds are positive. */

@@ -18,8 +18,8 @@ export interface Sheet extends SectionScale {
 
 /** Room above the stack for the clamp nut, below the hub plane for the body, beside the bore for the tube [px]. */
 const BESIDE = 12;
-const above = (height: number): number => Math.min(44, height * 0.17);
-const below = (height: number): number => Math.min(74, height * 0.26);
+const above = (height: number): number => Math.min(84, height * 0.17);
+const below = (height: number): number => Math.min(150, height * 0.26);
 /** In a half section the axis stands this far from the edge, so that the post shows across it [px]. */
 const AXIS_INSET = 34;
 

@@ -6,6 +6,7 @@ export interface StackAtWork {
   readonly seatOpening_m: number;
   /** Of the valve that the stack is part of. */
   readonly flows: PathFlows;
+  readonly jets?: ForcePoint['jets'];
   readonly life?: ForcePoint['life'];
 }
 

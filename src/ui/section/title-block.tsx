@@ -6,6 +6,7 @@ import { show, showRatio } from '../app/quantities.ts';
 import { cursorSpeed } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
 import { text } from '../text/en.ts';
+import { PartReadout } from './part-walk.tsx';
 import type { Sheet } from './sheet.ts';
 
 /** Lift over the face shim's thickness above which small deflection shows some 10 % too much. */
@@ -44,18 +45,22 @@ function beyondRange({ state, valving, theory, waves }: DrawnStack): string | un
     : undefined;
 }
 
+/** While a part is pointed at, its numbers stand over the block, so that nothing moves. */
 export function TitleBlock({ sheet, stack }: { sheet: Sheet; stack: DrawnStack }): JSX.Element {
   const note = stack.state ? beyondRange(stack) : text.section.atRest;
   return (
     <>
-      <dl class="title-block" title={text.section.scaleWhy}>
-        {cellsOf(sheet, stack).map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <div class="sheet-foot">
+        <dl class="title-block" title={text.section.scaleWhy}>
+          {cellsOf(sheet, stack).map(([name, value]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+        <PartReadout />
+      </div>
       {note && <p class="sheet-note">{note}</p>}
     </>
   );

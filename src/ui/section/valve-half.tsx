@@ -1,32 +1,37 @@
 /** One half of the section, right of the axis; the other half is its mirror image. */
 
 import type { JSX } from 'preact';
-import type { Damper, ValveBody, Valving } from '../../model/project.ts';
-import { millimetresFromMetres } from '../../units/si.ts';
-import { stackOf } from '../app/places.ts';
-import { activeRow, place } from '../app/store.ts';
+import { activeRow } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
-import { sharesOf } from '../charts/path-shares.ts';
-import { pistonOutline, postRadius, type ShimOutline, shimOutlines, stackHeight } from './geometry.ts';
-import { closedPath, linePath, type Sheet, schematicDepths, shimPath } from './sheet.ts';
-import { stackAtWork } from './stack-at-work.ts';
+import { Marks } from './contact-marks.tsx';
+import { postRadius, shimOutlines, stackHeight } from './geometry.ts';
+import { OilArrows, OilBands } from './oil-streams.tsx';
+import type { Plan } from './plan.ts';
+import { isMarked } from './section-choices.ts';
+import { partId } from './section-parts.ts';
+import { closedPath, linePath, shimPath } from './sheet.ts';
+import { shadeOf, takesSet } from './stress-shading.tsx';
+
+export interface Ghost {
+  readonly stack: DrawnStack;
+  readonly colour: string;
+}
 
 export interface HalfProps {
-  readonly sheet: Sheet;
-  readonly stack: DrawnStack;
-  readonly ghost?: { readonly stack: DrawnStack; readonly colour: string };
-  readonly body: ValveBody;
-  readonly damper: Damper;
-  readonly colour: string;
+  readonly plan: Plan;
+  readonly ghost?: Ghost;
   readonly hatch: string;
+  /** Streams stand on one half when there are two, marks of contact on both. */
+  readonly oil: boolean;
 }
 
 const TUBE_PX = 9;
 const NUT_PX = 15;
+const marked = (id: string): string => (isMarked(id) ? 'active' : '');
 
 /** The oil's room: the bore up to the tube's wall, painted first. */
-function Bore({ sheet, damper, hatch }: HalfProps): JSX.Element {
-  const wall = sheet.x(damper.boreDiameter_mm / 2);
+function Bore({ plan: { sheet, section }, hatch }: HalfProps): JSX.Element {
+  const wall = sheet.x(section.damper.boreDiameter_mm / 2);
   return (
     <>
       <rect class="oil" x={0} y={0} width={wall} height={sheet.height} />
@@ -36,35 +41,62 @@ function Bore({ sheet, damper, hatch }: HalfProps): JSX.Element {
   );
 }
 
-function Piston({ sheet, stack, body, damper, hatch }: HalfProps): JSX.Element {
-  const outline = pistonOutline(stack.valving, body, damper.boreDiameter_mm / 2, schematicDepths(sheet));
+function Piston({ plan: { sheet, piston, section }, hatch }: HalfProps): JSX.Element {
+  const { seat } = section.body;
+  const { seatHeight_mm } = section.stack.valving;
+  const land = { from: sheet.x(seat.innerDiameter_mm / 2), to: sheet.x(seat.outerDiameter_mm / 2) };
+  const top = sheet.y(seatHeight_mm);
+  const port = { from: sheet.x(piston.channel.inner_mm), to: sheet.x(piston.channel.outer_mm) };
   return (
     <>
-      {[outline.inner, outline.outer].map((part) => (
-        <g key={part === outline.inner ? 'inner' : 'outer'}>
+      {[piston.inner, piston.outer].map((part) => (
+        <g key={part === piston.inner ? 'inner' : 'outer'}>
           <path class="metal" d={closedPath(sheet, part)} fill={hatch} />
           <path class="metal-line" d={closedPath(sheet, part)} />
         </g>
       ))}
+      <rect
+        class={`part ${marked(partId.port)}`}
+        data-part={partId.port}
+        x={port.from}
+        y={sheet.hubY + 4}
+        width={port.to - port.from}
+        height={Math.max(0, sheet.height - sheet.hubY - 8)}
+      />
+      <rect
+        class={`part ${marked(partId.seat)}`}
+        data-part={partId.seat}
+        x={land.from - 3}
+        y={top - 2}
+        width={land.to - land.from + 6}
+        height={14}
+      />
     </>
   );
 }
 
 /** Nut and post over the clamped middle: schematic, but of the clamp's true diameter. */
-function Clamp({ sheet, valving, hatch }: { sheet: Sheet; valving: Valving; hatch: string }): JSX.Element {
+function Clamp({ plan: { sheet, section }, hatch }: HalfProps): JSX.Element {
+  const { valving } = section.stack;
   const clamp = sheet.x(valving.clampDiameter_mm / 2);
   const post = sheet.x(postRadius(valving));
   const top = sheet.y(stackHeight(valving));
+  const nut = { x: post, y: top - NUT_PX, width: clamp - post, height: NUT_PX };
   return (
-    <>
-      <rect class="metal" x={post} y={top - NUT_PX} width={clamp - post} height={NUT_PX} fill={hatch} />
-      <rect class="metal-line" x={post} y={top - NUT_PX} width={clamp - post} height={NUT_PX} />
-      <path class="post" d={`M0 ${top - NUT_PX - 12}H${post - 2}l2 2V${sheet.height - 6}H0Z`} />
-    </>
+    <g class={`held ${marked(partId.clamp)}`} data-part={partId.clamp}>
+      <rect class="metal" {...nut} fill={hatch} data-part={partId.clamp} />
+      <rect class="metal-line" {...nut} data-part={partId.clamp} />
+      <path
+        class="post"
+        data-part={partId.clamp}
+        d={`M0 ${top - NUT_PX - 12}H${post - 2}l2 2V${sheet.height - 6}H0Z`}
+      />
+    </g>
   );
 }
 
-function BackingPlate({ sheet, stack, body, hatch }: HalfProps): JSX.Element | null {
+function BackingPlate({ plan: { sheet, section }, hatch }: HalfProps): JSX.Element | null {
+  const { body, stack } = section;
   const { backingPlate, shims, clampDiameter_mm } = stack.valving;
   if (!backingPlate) return null;
   const from = sheet.x(clampDiameter_mm / 2);
@@ -73,22 +105,28 @@ function BackingPlate({ sheet, stack, body, hatch }: HalfProps): JSX.Element | n
   const under = sheet.y(stackHeight(stack.valving) + backingPlate.gap_mm);
   const box = { x: from, y: under - 10, width: sheet.x(rim) - from, height: 10 };
   return (
-    <g class="backing-plate">
-      <rect class="metal" {...box} fill={hatch} />
-      <rect class="metal-line" {...box} />
+    <g class={`held ${marked(partId.plate)}`}>
+      <rect class="metal" {...box} fill={hatch} data-part={partId.plate} />
+      <rect class="metal-line" {...box} data-part={partId.plate} />
     </g>
   );
 }
 
-function Shims({ sheet, outlines }: { sheet: Sheet; outlines: readonly ShimOutline[] }): JSX.Element {
+/** The row under pointer or keys in the table marks all its shims; a part of the drawing marks its own. */
+const shimMark = (shim: number, row: number): string =>
+  isMarked(partId.shim(shim)) || activeRow.value === row ? 'active' : '';
+
+function Shims({ plan: { sheet, section } }: HalfProps): JSX.Element {
   return (
     <>
-      {outlines.map(({ row, shim, bottom, top }) => (
+      {section.outlines.map(({ row, shim, bottom, top }) => (
         <path
           key={shim}
-          class={`shim ${activeRow.value === row ? 'active' : ''}`}
+          class={`shim ${shimMark(shim, row)} ${takesSet(section, shim) ? 'over' : ''}`}
           data-row={row}
+          data-part={partId.shim(shim)}
           d={shimPath(sheet, bottom, top)}
+          style={{ fill: shadeOf(section, shim) }}
         />
       ))}
     </>
@@ -96,7 +134,7 @@ function Shims({ sheet, outlines }: { sheet: Sheet; outlines: readonly ShimOutli
 }
 
 /** The baseline's face shim at the same speed, in the phantom line of a drawing. */
-function Ghost({ sheet, ghost }: Pick<HalfProps, 'sheet' | 'ghost'>): JSX.Element | null {
+function Ghosted({ plan: { sheet }, ghost }: HalfProps): JSX.Element | null {
   if (!ghost) return null;
   const [face] = shimOutlines(ghost.stack.valving, ghost.stack.state);
   const rim = [face.bottom[face.bottom.length - 1], face.top[face.top.length - 1]];
@@ -104,33 +142,18 @@ function Ghost({ sheet, ghost }: Pick<HalfProps, 'sheet' | 'ghost'>): JSX.Elemen
   return <path class="ghost" style={{ stroke: ghost.colour }} d={linePath(sheet, [...bent, rim[1]])} />;
 }
 
-/** Where the oil goes: up the port, under the lifted rim, out to the wall. */
-function OilPath({ sheet, stack, body, damper }: HalfProps): JSX.Element | null {
-  const { point, state, valving } = stack;
-  if (!point || !state) return null;
-  const share = sharesOf(stackAtWork(point, stackOf(place.value))?.flows).ports ?? 0;
-  if (share < 0.01 || state.seatOpening_m <= 0) return null;
-  const middle = sheet.x((body.pressureZone.innerDiameter_mm + body.pressureZone.outerDiameter_mm) / 4);
-  const seat = sheet.x((body.seat.innerDiameter_mm + body.seat.outerDiameter_mm) / 4);
-  const gap = sheet.y(valving.seatHeight_mm + millimetresFromMetres(state.seatOpening_m) / 2);
-  const rim = sheet.x(valving.shims[0].outerDiameter_mm / 2);
-  const wall = sheet.x(damper.boreDiameter_mm / 2);
-  const out = (rim + wall) / 2;
-  const d = `M${middle} ${sheet.height - 8}V${sheet.hubY + 16}Q${middle} ${gap + 3} ${seat} ${gap}L${rim} ${gap}Q${out} ${gap} ${out} ${gap - 26}V${gap - 46}`;
-  return <path class="flow" d={d} style={{ strokeWidth: `${1.2 + 2.6 * share}px` }} marker-end="url(#flow-head)" />;
-}
-
 export function ValveHalf(props: HalfProps): JSX.Element {
-  const { sheet, stack, colour, hatch } = props;
   return (
-    <g style={{ '--build': colour }}>
+    <>
       <Bore {...props} />
+      {props.oil && <OilBands plan={props.plan} />}
       <Piston {...props} />
-      <OilPath {...props} />
       <BackingPlate {...props} />
-      <Shims sheet={sheet} outlines={shimOutlines(stack.valving, stack.state)} />
-      <Ghost sheet={sheet} ghost={props.ghost} />
-      <Clamp sheet={sheet} valving={stack.valving} hatch={hatch} />
-    </g>
+      <Clamp {...props} />
+      <Shims {...props} />
+      {props.oil && <OilArrows plan={props.plan} />}
+      <Ghosted {...props} />
+      <Marks plan={props.plan} />
+    </>
   );
 }

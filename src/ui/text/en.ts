@@ -9,6 +9,7 @@ import { exportWords } from './export.ts';
 import { measureWords } from './measures.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
+import { sectionPartWords } from './section-parts.ts';
 import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
 
@@ -18,6 +19,7 @@ export const text = {
   ...adjusterWords,
   ...placeWords,
   ...sectionWords,
+  ...sectionPartWords,
   ...chartWords,
   ...sweepWords,
   ...cycleWords,

@@ -4,11 +4,7 @@ import { plural } from './plural.ts';
 export const sectionWords = {
   section: {
     title: 'Section',
-    full: 'Full',
-    half: 'Half',
-    extent: 'Extent of the drawing',
     axial: 'Heights',
-    axialFit: 'Fit',
     axialFactor: (n: number) => `× ${n}`,
     scale: (radial: string, axial: string) => `${radial} : 1 · heights × ${axial}`,
     scaleTrue: (radial: string) => `${radial} : 1 · heights true`,
@@ -32,18 +28,8 @@ export const sectionWords = {
         `Here the rim of a real shim ruffles into ${n} waves and lifts further than shown: outside the proven range.`,
       wavesUnknown: 'Whether the rim ruffles into waves could not be settled: take lift and force with care.',
     },
-    opens: (value: string) => `opens ${value}`,
-    port: 'port',
-    seat: 'seat',
-    backingPlate: 'backing plate',
-    axisName: 'axis',
-    ghost: 'Baseline outline',
     describe: (build: string, place: string, count: number) =>
       `Section of the ${place.toLowerCase()} of ${build}: ${plural(count, 'shim', 'shims')}.`,
-    describeShim: (n: number, size: string, lift: string, stress: string) =>
-      `Shim ${n}: ${size}, rim lift ${lift}, stress ${stress}.`,
-    describeShimAtRest: (n: number, size: string) => `Shim ${n}: ${size}.`,
-    readAloud: 'Section in words',
   },
 
   stack: {

@@ -38,6 +38,16 @@ describe('forceCurve', () => {
     expect(relative(pointAt(-WORKED_SPEED).force_N, -430.7233774)).toBeLessThan(1e-5);
   });
 
+  it('tells the mean speed of each jet: flow over the area of its passage', () => {
+    // Source: continuity. 4 ports of 22 mm2; the opening stands over 2 pi 13.8 mm.
+    const { jets = [], flows, seatOpening_m } = pointAt(0.5);
+    const speed = (path: string) => jets.find((jet) => jet.path === path)?.speed_m_s ?? Number.NaN;
+    expect(relative(speed('ports'), flows.ports_m3_s / 88e-6)).toBeLessThan(1e-12);
+    expect(relative(speed('shims'), flows.ports_m3_s / (2 * Math.PI * 13.8e-3 * seatOpening_m))).toBeLessThan(1e-9);
+    expect(jets.map(({ path }) => path)).toEqual(['ports', 'shims', 'bleed']);
+    expect(pointAt(0)).not.toHaveProperty('jets');
+  });
+
   it('displaces 87.65 L/min over an annulus of 1460.84 mm2 at 1 m/s, bore 46, rod 16', () => {
     // Source: any hydraulics text, Q = (A_p - A_r) v; computed independently.
     const { flows } = pointAt(1, {

@@ -29,6 +29,9 @@ const state = {
   seatOpening_m: 0.0002,
   shimEdgeLift_m: [0.0005, 0.0005, 0.0001, 0.0004],
   shimStress_Pa: [1, 1, 1, 1],
+  seatForce_N: 0,
+  plateForce_N: 0,
+  clampForce_N: 0,
   shape: {
     radius_m: Float64Array.of(0.006, 0.008, 0.014, 0.015),
     firstNode: [0, 0, 0, 0],

@@ -44,6 +44,16 @@ describe('the damper between two speeds', () => {
     expect('check_m3_s' in (pointBetween(a, b, 0.5).base?.flows ?? {})).toBe(false);
   });
 
+  it('has the jets of either end, from nothing where the other has none', () => {
+    const ports = (speed_m_s: number) => ({ path: 'ports' as const, flow_m3_s: speed_m_s * 2, speed_m_s });
+    const bleed = { path: 'bleed' as const, flow_m3_s: 4, speed_m_s: 8 };
+    const [a, b] = [point(0, { jets: [ports(10)] }), point(0, { jets: [ports(20), bleed] })];
+    expect(pointBetween(a, b, 0.5).jets).toEqual([ports(15), { path: 'bleed', flow_m3_s: 2, speed_m_s: 4 }]);
+    expect(pointBetween(point(0), point(0), 0.5)).not.toHaveProperty('jets');
+    const base = { drop_Pa: 0, shimPressure_Pa: 0, seatOpening_m: 0, flows: point(0).flows, jets: [ports(6)] };
+    expect(pointBetween(point(0, { base }), point(0, { base }), 0.5).base?.jets).toEqual([ports(6)]);
+  });
+
   it('warns of what holds at either end', () => {
     const held = point(0, { airRelease: true, voids_m3_s: { rebound: 2 }, bleedCavitates: true });
     for (const between of [pointBetween(point(0), held, 0.5), pointBetween(held, point(0), 0.5)]) {

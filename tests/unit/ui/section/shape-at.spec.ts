@@ -75,6 +75,26 @@ describe('looking up a place between two computed ones', () => {
     expect(stackAt(table(0, 1e6, 3e6), 3e6)?.shimEdgeLift_m[0]).toBe(3e-3);
   });
 
+  it('has forces and stresses along the shims between those of its neighbours', () => {
+    const forces = (seatForce_N: number) => ({
+      seatForce_N,
+      plateForce_N: 2 * seatForce_N,
+      clampForce_N: 3 * seatForce_N,
+    });
+    const stressed: StackTable = {
+      ...table(0, 1e6),
+      points: [
+        { ...lift(0), ...forces(100) },
+        { ...lift(1e6), ...forces(300) },
+      ],
+      stresses: { equivalent_Pa: [[Float64Array.of(0, 4)], [Float64Array.of(8, 8)]], yield_Pa: [9] },
+    };
+    const state = stackAt(stressed, 0.25e6);
+    expect(state).toMatchObject({ seatForce_N: 150, plateForce_N: 300, clampForce_N: 450 });
+    expect(state?.stresses).toEqual({ equivalent_Pa: [Float64Array.of(2, 5)], yield_Pa: [9] });
+    expect(stackAt(table(0, 1e6), 0)).not.toHaveProperty('stresses');
+  });
+
   it('invents nothing beyond the end of the table', () => {
     expect(stackAt(table(0, 1e6), 1.1e6)).toBeUndefined();
     expect(stackAt(table(), 1)).toBeUndefined();

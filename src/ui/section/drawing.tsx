@@ -1,0 +1,128 @@
+/** The drawing of the section, laid on its sheet. */
+
+import type { ComponentChildren, JSX } from 'preact';
+import { lineOf } from '../app/lines.ts';
+import { valvingAt } from '../app/places.ts';
+import { place, visibleBuilds } from '../app/store.ts';
+import { useSize } from '../app/use-size.ts';
+import { ghostStack, tallestLift } from '../app/views.ts';
+import { text } from '../text/en.ts';
+import { Dimensions, ScaleMark } from './dimensions.tsx';
+import { type DrawnSection, drawnSection } from './drawn-section.ts';
+import { drawingHeight } from './geometry.ts';
+import { OilNumbers } from './oil-streams.tsx';
+import { PartWalk } from './part-walk.tsx';
+import { type Plan, planOf } from './plan.ts';
+import { axialFactor, markPart } from './section-choices.ts';
+import { sectionParts } from './section-parts.ts';
+import { laySheet, type Sheet } from './sheet.ts';
+import { StressGradients, StressLegend } from './stress-shading.tsx';
+import { TitleBlock } from './title-block.tsx';
+import { ValveHalf } from './valve-half.tsx';
+
+/** Narrow sheets have one half, so that it can be large [px]. */
+const NARROW_PX = 440;
+
+function Hatch({ id, turn }: { id: string; turn: number }): JSX.Element {
+  return (
+    <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform={`rotate(${turn})`}>
+      <rect class="metal-ground" width="5" height="5" />
+      <path class="hatch" d="M0 0V5" />
+    </pattern>
+  );
+}
+
+function Defs({ sheet, section }: { sheet: Sheet; section: DrawnSection }): JSX.Element {
+  const head = { viewBox: '0 0 8 8', refX: '2', refY: '4', markerWidth: '9', markerHeight: '9' };
+  return (
+    <defs>
+      <Hatch id="hatch-right" turn={45} />
+      <Hatch id="hatch-left" turn={-45} />
+      <marker id="flow-head" {...head} markerUnits="userSpaceOnUse" orient="auto">
+        <path class="flow-head" d="M0 0.500 7.500 4 0 7.500 1.500 4Z" />
+      </marker>
+      <StressGradients sheet={sheet} section={section} />
+      <clipPath id="beside-axis">
+        <rect x={0} y={0} width={26} height={sheet.height} />
+      </clipPath>
+    </defs>
+  );
+}
+
+/** Two halves: the left one shows the oil, the right one what is measured. One half shows both. */
+function Halves({ plan }: { plan: Plan }): JSX.Element {
+  const { sheet } = plan;
+  const ghost = ghostStack.value;
+  const ghosted = ghost && { stack: ghost, colour: lineOf(ghost.build.id).colour };
+  const half = sheet.extent === 'half';
+  return (
+    <>
+      <g transform={`translate(${sheet.axisX} 0)`}>
+        <ValveHalf plan={plan} ghost={ghosted} hatch="url(#hatch-right)" oil={half} />
+      </g>
+      <g transform={`translate(${sheet.axisX} 0) scale(-1 1)`} clip-path={half ? 'url(#beside-axis)' : undefined}>
+        <ValveHalf plan={plan} ghost={ghosted} hatch="url(#hatch-left)" oil={!half} />
+      </g>
+      <path class="axis" d={`M${sheet.axisX} 4V${sheet.height - 2}`} />
+      <OilNumbers plan={plan} side={half ? 1 : -1} />
+      {!half && <Dimensions plan={plan} side={1} />}
+    </>
+  );
+}
+
+function sheetOf({ width, height }: { width: number; height: number }, { stack, damper }: DrawnSection): Sheet {
+  const tops = visibleBuilds.value.map((build) => drawingHeight(valvingAt(build, place.value), tallestLift(build.id)));
+  return laySheet({
+    ...{ width, height },
+    extent: width < NARROW_PX ? 'half' : 'full',
+    boreRadius_mm: damper.boreDiameter_mm / 2,
+    top_mm: Math.max(drawingHeight(stack.valving, 0), ...tops),
+    axial: axialFactor.value,
+  });
+}
+
+const pointAt = ({ target }: PointerEvent): void => {
+  const id = (target as Element).closest('[data-part]')?.getAttribute('data-part');
+  markPart(sectionParts.value.find((part) => part.id === id));
+};
+
+function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): JSX.Element {
+  const { stack, damper, outlines } = section;
+  const where = text.placeOf(damper.layout, place.value).name;
+  const wall = sheet.axisX + sheet.x(damper.boreDiameter_mm / 2);
+  return (
+    <svg
+      role="img"
+      aria-label={text.section.describe(stack.build.name, where, outlines.length)}
+      width={sheet.width}
+      height={sheet.height}
+      data-state={stack.state ? 'bent' : 'at-rest'}
+      style={{ '--build': lineOf(stack.build.id).colour }}
+      onPointerMove={pointAt}
+      onPointerDown={pointAt}
+      onPointerLeave={() => markPart(undefined)}
+    >
+      <Defs sheet={sheet} section={section} />
+      <Halves plan={planOf(sheet, section)} />
+      <ScaleMark sheet={sheet} />
+      <StressLegend section={section} right={wall - 14} width={sheet.extent === 'half' ? 100 : 150} />
+    </svg>
+  );
+}
+
+/** What stands between the drawing and its title block, such as a cursor. */
+export function Drawing({ children }: { children?: ComponentChildren }): JSX.Element {
+  const { ref, size } = useSize<HTMLDivElement>();
+  const section = drawnSection.value;
+  const sheet = sheetOf(size, section);
+  return (
+    <>
+      <div class="drawing" ref={ref}>
+        {size.width > 0 && <Picture sheet={sheet} section={section} />}
+        <PartWalk />
+      </div>
+      {children}
+      <TitleBlock sheet={sheet} stack={section.stack} />
+    </>
+  );
+}

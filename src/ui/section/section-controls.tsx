@@ -1,0 +1,61 @@
+/** How the section is drawn, the same beside the bench and in the large view. */
+import type { JSX } from 'preact';
+import { place, places, project, showPlace } from '../app/store.ts';
+import { ExportMenu } from '../export/export-menu.tsx';
+import { sectionChoices } from '../export/section-export.ts';
+import { Choice } from '../panels/choice.tsx';
+import { text } from '../text/en.ts';
+import { HEIGHTS, type Heights, heights, stressShown } from './section-choices.ts';
+
+const heightsName = (each: Heights): string => {
+  if (each === 'fit') return text.sectionView.heights.fit;
+  return each === '1' ? text.sectionView.heights.true : text.section.axialFactor(Number(each));
+};
+
+const heightsTitle = (each: Heights): string => {
+  const { fit, true: drawnTrue, factor } = text.sectionView.heightsWhy;
+  if (each === 'fit') return fit;
+  return each === '1' ? drawnTrue : factor(Number(each));
+};
+
+export function SectionControls(): JSX.Element {
+  return (
+    <>
+      <Choice
+        label={text.section.axial}
+        options={HEIGHTS}
+        chosen={heights.value}
+        name={heightsName}
+        title={heightsTitle}
+        onChoose={(each) => {
+          heights.value = each;
+        }}
+      />
+      <button
+        type="button"
+        class="button toggle"
+        aria-pressed={stressShown.value}
+        title={text.sectionView.stressWhy}
+        onClick={() => {
+          stressShown.value = !stressShown.value;
+        }}
+      >
+        {text.sectionView.stress}
+      </button>
+      <ExportMenu of={text.export.sheets.section} choices={sectionChoices} />
+    </>
+  );
+}
+
+export function PlaceChoice(): JSX.Element {
+  return (
+    <Choice
+      label={text.section.title}
+      options={places.value}
+      chosen={place.value}
+      name={(each) => text.placeOf(project.value.damper.layout, each).tab}
+      title={(each) => text.placeOf(project.value.damper.layout, each).name}
+      onChoose={showPlace}
+    />
+  );
+}
