@@ -1,6 +1,6 @@
 /** Shape of the damper that the builds share. */
 import { numberIn, record, size, textUpTo } from './fields.ts';
-import { LAYOUTS } from './project.ts';
+import { ASSUMED_PARTS, LAYOUTS } from './project.ts';
 import { MAX_DIAMETER_MM } from './stack-schema.ts';
 import { byPlace, refillCheckSchema, valveBodySchema } from './valve-schema.ts';
 import { z } from './zod.ts';
@@ -43,4 +43,8 @@ export const damperSchema = record({
   legDiameter_mm: size(MAX_DIAMETER_MM).optional(),
   endClearance_mm: numberIn({ from: 0.1, upTo: 1000 }).optional(),
   heatedMass_kg: numberIn({ from: 0, upTo: 1000 }).optional(),
+  assumedParts: z
+    .array(z.literal(ASSUMED_PARTS, { error: '"baseCompression" or "refillCheck"' }))
+    .max(ASSUMED_PARTS.length)
+    .optional(),
 });

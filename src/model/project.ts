@@ -135,6 +135,10 @@ export interface Build {
 export const LAYOUTS = ['monotube', 'monotube-reservoir', 'twin-tube', 'cartridge'] as const;
 export type Layout = (typeof LAYOUTS)[number];
 
+/** What a damper needs and may have been put in before it was measured. */
+export const ASSUMED_PARTS = ['baseCompression', 'refillCheck'] as const;
+export type AssumedPart = (typeof ASSUMED_PARTS)[number];
+
 export interface Damper {
   name: string;
   layout: Layout;
@@ -154,6 +158,8 @@ export interface Damper {
   endClearance_mm?: number;
   /** Metal that warms with the oil; none when absent. */
   heatedMass_kg?: number;
+  /** Parts whose sizes are an assumption that waits for being measured; none when absent. */
+  assumedParts?: AssumedPart[];
 }
 
 export type Viscosity =

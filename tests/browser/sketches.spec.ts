@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { barriers, onBench } from './bench-page.ts';
+import { onFork, place } from './fork-page.ts';
 
 const group = (page: Page, name: string): Locator => page.locator(`[data-group="${name}"]`);
 const openGroup = (page: Page, name: string): Promise<void> => group(page, name).locator('summary').first().click();
@@ -66,13 +67,45 @@ describe('a form with a sketch', () => {
       expect(await names(group(page, 'sizes'), 'mark')).toContain('leg');
     }));
 
+  it('reaches from the stack to the table of its shims', () =>
+    onBench(async (page) => {
+      const form = page.locator('.stack-form');
+      await page.locator('[data-cell="1:thickness_mm"]').focus();
+      expect(await lit(form)).toEqual(['shimThickness']);
+      await mark(form, 'shimDiameter').locator('text').click();
+      expect(await page.evaluate(() => document.activeElement?.getAttribute('data-cell'))).toBe('0:outerDiameter_mm');
+    }));
+
+  it('has them for springs, bleeds, needles, poppets and their adjusters', () =>
+    onFork(async (page) => {
+      await place(page, 'baseCompression').click();
+      await page.getByRole('button', { name: text.stack.moreOf(1), exact: true }).click();
+      await page.evaluate(() => {
+        for (const each of document.querySelectorAll<HTMLDetailsElement>('.stack details')) each.open = true;
+      });
+      await page.getByRole('button', { name: text.parts.add(text.besides.poppet) }).click();
+      await page.getByRole('button', { name: text.parts.add(text.besides.poppetAdjuster) }).click();
+      const forms = await page.locator('.stack .measured').all();
+      const sketches = await page
+        .locator('.stack svg.sketch')
+        .evaluateAll((all) => all.map((each) => each.getAttribute('data-sketch')));
+      expect(sketches.toSorted()).toEqual(
+        ['base-bleed', 'needle', 'poppet', 'shim-face', 'spring-adjuster', 'springs', 'stack-without-bleed'].toSorted(),
+      );
+      for (const form of forms) {
+        const [boxes, marks] = [await names(form, 'dimension'), await names(form, 'mark')];
+        expect(boxes.length).toBeGreaterThan(1);
+        for (const id of boxes) expect(marks).toContain(id);
+      }
+    }));
+
   it('tells all of it as a list', () =>
     onBench(async (page) => {
       const form = group(page, 'gas');
       await openGroup(page, 'gas');
       await form.getByText(text.measure.all).click();
-      const list = await form.locator('.measure-list').textContent();
-      for (const id of ['gasPressure', 'gasVolume'] as const) expect(list).toContain(text.measures[id].how);
+      const list = (): Promise<string | null> => form.locator('.measure-list').textContent();
+      for (const id of ['gasPressure', 'gasVolume'] as const) await expect.poll(list).toContain(text.measures[id].how);
       expect(await form.textContent()).toContain(text.caution.gas);
     }));
 });
@@ -100,6 +133,8 @@ describe.each([390, 1024, 1440])('at %i pixels', (width) => {
           for (const each of document.querySelectorAll('details')) each.open = true;
         });
         await page.getByLabel(text.damper.bore, { exact: true }).focus();
+        // The bar that stays at the top would cover a part of what happens to lie below it.
+        await page.evaluate(() => window.scrollTo(0, 0));
         expect(await barriers(page)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
       },

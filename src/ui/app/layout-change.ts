@@ -2,7 +2,18 @@
  * Another layout for the damper, with all that the new layout needs and none of what it does not have. What is taken out is
  * laid aside, so that it comes back with the next layout that has it. Pure: the document in, the document out.
  */
-import type { Build, Damper, Gas, Layout, Project, RefillCheck, ValveBody, Valving } from '../../model/project.ts';
+import type {
+  AssumedPart,
+  Build,
+  Damper,
+  Gas,
+  Layout,
+  Project,
+  RefillCheck,
+  ValveBody,
+  Valving,
+} from '../../model/project.ts';
+import { ASSUMED_PARTS } from '../../model/project.ts';
 import { type GasShape, gasBy, measureOf } from './gas-measures.ts';
 import { hasBase } from './places.ts';
 
@@ -16,6 +27,8 @@ interface BuildBase {
 export interface LaidAside {
   readonly body?: ValveBody;
   readonly refillCheck?: RefillCheck;
+  /** Of these, what was an assumption. */
+  readonly assumedParts?: readonly AssumedPart[];
   readonly legDiameter_mm?: number;
   /** How the air of a fork leg was known. */
   readonly air?: GasShape;
@@ -31,10 +44,19 @@ export function startingRefillCheck({ ports, seat }: ValveBody): RefillCheck {
   return { ports: holes, seat: { ...seat }, rate_N_mm: 0.3, preload_N: 1, travel_mm: 1.5 };
 }
 
-/** The stack of the piston without what stands over it or lets it rise. */
+/**
+ * One face shim of the piston's size, without preload (own starting value): it opens easily, so that until the base valve is
+ * measured the piston makes the curve.
+ */
 function startingBaseStack({ valves }: Build): Valving {
-  const { backingPlate: _p, coilSpring: _s, float: _f, ...stack } = valves.pistonCompression;
-  return stack;
+  const { clampDiameter_mm, shims, material } = valves.pistonCompression;
+  const [{ outerDiameter_mm, thickness_mm }] = shims;
+  return {
+    clampDiameter_mm,
+    shims: [{ outerDiameter_mm, thickness_mm, count: 1 }],
+    seatHeight_mm: 0,
+    ...(material && { material }),
+  };
 }
 
 function buildWithBase(build: Build, aside: BuildBase | undefined): Build {
@@ -62,6 +84,7 @@ function layAside({ damper, gas, builds }: Project, before: LaidAside): LaidAsid
   return {
     body: damper.valves.baseCompression ?? before.body,
     refillCheck: damper.refillCheck ?? before.refillCheck,
+    assumedParts: hasBase(damper.layout) ? damper.assumedParts : before.assumedParts,
     legDiameter_mm: damper.legDiameter_mm ?? before.legDiameter_mm,
     air: measureOf(gas) === 'volume' ? before.air : shapeOf(gas),
     builds: hasBase(damper.layout)
@@ -70,20 +93,32 @@ function layAside({ damper, gas, builds }: Project, before: LaidAside): LaidAsid
   };
 }
 
-function damperWith(damper: Damper, layout: Layout, aside: LaidAside): Damper {
-  const { legDiameter_mm = aside.legDiameter_mm, refillCheck, valves, ...rest } = damper;
-  const { baseCompression, ...piston } = valves;
-  const leg = layout === 'cartridge' && legDiameter_mm !== undefined && legDiameter_mm >= rest.rodDiameter_mm;
-  const body = baseCompression ?? aside.body ?? piston.pistonCompression;
-  return {
-    ...rest,
-    layout,
-    ...(leg && { legDiameter_mm }),
-    valves: hasBase(layout) ? { ...piston, baseCompression: body } : piston,
-    ...(hasBase(layout) && {
-      refillCheck: refillCheck ?? aside.refillCheck ?? startingRefillCheck(piston.pistonCompression),
-    }),
+/** The base valve as it is, as it was laid aside, or else assumed, and then marked so. */
+function baseOfDamper(
+  { valves, refillCheck, assumedParts }: Damper,
+  aside: LaidAside,
+): Pick<Damper, 'refillCheck' | 'assumedParts'> & { readonly body: ValveBody } {
+  const known = {
+    baseCompression: valves.baseCompression ?? aside.body,
+    refillCheck: refillCheck ?? aside.refillCheck,
   };
+  const marked = assumedParts ?? aside.assumedParts ?? [];
+  const assumed = ASSUMED_PARTS.filter((part) => known[part] === undefined || marked.includes(part));
+  return {
+    body: known.baseCompression ?? valves.pistonCompression,
+    refillCheck: known.refillCheck ?? startingRefillCheck(valves.pistonCompression),
+    ...(assumed.length > 0 && { assumedParts: assumed }),
+  };
+}
+
+function damperWith(damper: Damper, layout: Layout, aside: LaidAside): Damper {
+  const { legDiameter_mm = aside.legDiameter_mm, refillCheck: _r, assumedParts: _a, valves, ...rest } = damper;
+  const { baseCompression: _b, ...piston } = valves;
+  const leg = layout === 'cartridge' && legDiameter_mm !== undefined && legDiameter_mm >= rest.rodDiameter_mm;
+  const whole = { ...rest, layout, ...(leg && { legDiameter_mm }), valves: piston };
+  if (!hasBase(layout)) return whole;
+  const { body, ...base } = baseOfDamper(damper, aside);
+  return { ...whole, valves: { ...piston, baseCompression: body }, ...base };
 }
 
 /** The floating piston of a monotube runs in its tube. */

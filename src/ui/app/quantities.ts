@@ -148,6 +148,7 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   'kg/m³': 'density',
   kg: 'mass',
   GPa: 'modulus',
+  MPa: 'stress',
   'm/s': 'speed',
   'N·s/m': 'viscousFriction',
 };

@@ -2,10 +2,12 @@
 import type { JSX } from 'preact';
 import type { Notches, ShimRow } from '../../model/project.ts';
 import { changeRow } from '../app/edits.ts';
+import { materialOfRow } from '../app/material-parts.ts';
 import { notchesOf, partsOf, withoutRowPart } from '../app/part-groups.ts';
-import { withValving } from '../app/store.ts';
+import { place, selectedBuild, withValving } from '../app/store.ts';
 import { Measured } from '../sketches/measured.tsx';
 import { text } from '../text/en.ts';
+import { MaterialPart } from './material-fields.tsx';
 import { NumberField } from './number-field.tsx';
 import { type PartEntry, PartFields } from './part-fields.tsx';
 
@@ -28,6 +30,7 @@ const FEATURES = {
 export const hasMore = (row: ShimRow, index: number): boolean =>
   row.innerDiameter_mm !== undefined ||
   row.dish_mm !== undefined ||
+  row.material !== undefined ||
   (mayBeNotched(row, index) && Object.keys(partsOf(notchesOf(index))).length > 0);
 
 const mayBeNotched = (row: ShimRow, index: number): boolean => index === 0 || row.notches !== undefined;
@@ -67,6 +70,11 @@ export function ShimMore({ row, index }: MoreProps): JSX.Element {
       <FeatureField row={row} index={index} feature="innerDiameter_mm" />
       <FeatureField row={row} index={index} feature="dish_mm" />
       {mayBeNotched(row, index) && <PartFields group={notchesOf(index)} entries={notchEntries} />}
+      <MaterialPart
+        part={materialOfRow(selectedBuild.value.id, place.value, index)}
+        title={text.material.ofRow(index + 1)}
+        why={text.material.why}
+      />
     </Measured>
   );
 }

@@ -10,8 +10,10 @@ import { rolesOf } from '../app/roles.ts';
 import { place, project, selectedBuild, selectedValving } from '../app/store.ts';
 import { stackHeight } from '../section/geometry.ts';
 import { text } from '../text/en.ts';
+import { AssumedNote } from './assumed-note.tsx';
 import { BaseBesideFields, NeedleFields } from './beside-fields.tsx';
 import { Icon } from './icons.tsx';
+import { MaterialFields } from './material-fields.tsx';
 import { copyList, PasteBox, pasteRows } from './paste-box.tsx';
 import { ShimTableRow } from './shim-row.tsx';
 import { SpringFields } from './spring-fields.tsx';
@@ -120,6 +122,7 @@ export function ShimTable(): JSX.Element {
         <h2>{title}</h2>
         <span class="hint">{text.stack.keysHint}</span>
       </header>
+      {place.value === 'baseCompression' && <AssumedNote part="baseCompression" />}
       <table class="shims">
         <TableHead />
         <tbody ref={drag.body}>
@@ -149,6 +152,7 @@ export function ShimTable(): JSX.Element {
       )}
       <StackFields />
       <SpringFields />
+      <MaterialFields />
       {place.value === 'baseCompression' ? <BaseBesideFields /> : <NeedleFields />}
     </section>
   );

@@ -26,7 +26,18 @@ export const damperWords = {
       cartridge: 'A base valve leads to the fork leg, with air over the oil.',
     },
     baseAdded:
-      'The damper has a base valve now. Where none was laid aside it starts as a copy of the piston’s compression valve, with a light refill check: enter what was measured.',
+      'The damper has a base valve now. Where none was laid aside it is an assumption that opens easily, and marked as one until it is measured.',
+    assumed: {
+      why: {
+        baseCompression:
+          'Assumed, not measured: ports and seat are those of the piston, the stack is one face shim without preload. It opens easily, so that the piston makes the curve for now. Measure it, or its share of the force is missing.',
+        refillCheck:
+          'Assumed, not measured: ports and seat are those of the piston, under a light spring. Measure it: it decides when oil is pulled apart in rebound.',
+      },
+      measured: 'It is measured',
+      measuredLabel: { baseCompression: 'It is measured: base valve', refillCheck: 'It is measured: refill check' },
+      summary: (what: string) => `${what}, assumed`,
+    },
     baseLaidAside: 'A monotube has no base valve. It is laid aside and comes back with a layout that has one.',
     bore: 'Bore',
     rod: 'Rod',

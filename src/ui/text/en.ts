@@ -6,6 +6,7 @@ import { chartWords } from './chart.ts';
 import { cycleWords } from './cycle.ts';
 import { damperWords } from './damper.ts';
 import { exportWords } from './export.ts';
+import { materialWords } from './material.ts';
 import { measureWords } from './measures.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
@@ -25,6 +26,7 @@ export const text = {
   ...cycleWords,
   ...damperWords,
   ...exportWords,
+  ...materialWords,
   ...measureWords,
   ...sketchWords,
 };

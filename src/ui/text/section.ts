@@ -78,7 +78,7 @@ export const sectionWords = {
     absent: 'none',
     needed: 'needed',
     notInUse: (names: readonly string[]) => `Not in use yet. Still needed: ${names.join(', ')}.`,
-    moreOf: (row: number) => `More of row ${row}: bore, dish, notches`,
+    moreOf: (row: number) => `More of row ${row}: bore, dish, notches, material`,
     bore: 'Bore',
     boreWhy: 'Larger than the clamp, the shim is a free ring, such as a preload ring; empty, it fits the clamp',
     boreFits: 'fits clamp',

@@ -100,6 +100,11 @@ describe('the parts of a damper', () => {
     expect(faultsWith(path, value)).toEqual([{ code, path }]);
   });
 
+  it('name as assumed only what may be', () => {
+    const path = 'damper.assumedParts';
+    expect(faultsWith(path, ['refillCheck', 'piston'])).toEqual([{ code: 'document.choice', path: `${path}[1]` }]);
+  });
+
   it('let the rod through a hydraulic stop of the rebound end alone', () => {
     const plunger = (end: string) => {
       const document = withValue(soundCartridge(), 'damper.hydraulicStop.end', end);
@@ -119,6 +124,7 @@ describe('the parts of a damper', () => {
     ['damper.frictionLaw.breakaway_N', 20],
     ['damper.legDiameter_mm', 12],
     ['damper.heatedMass_kg', 0],
+    ['damper.assumedParts', ['baseCompression', 'refillCheck']],
     ['fluid.entrainedAir_percent', 0],
     ['damper.refillCheck.rate_N_mm', 0],
     ['builds[0].basePoppet.adjuster.clicks', 24],

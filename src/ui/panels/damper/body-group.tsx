@@ -1,6 +1,7 @@
 /** What is machined into the piston, or into the base, for one direction of flow. */
 import type { JSX } from 'preact';
 import type { Ports, Project, ValveBody, ValvePlace } from '../../../model/project.ts';
+import { isAssumed } from '../../app/assumed-parts.ts';
 import { editOrTell } from '../../app/edit-or-tell.ts';
 import { keyPut } from '../../app/optional-parts.ts';
 import { bodyAt } from '../../app/places.ts';
@@ -8,6 +9,7 @@ import { PORT_SHAPES, portsAs, shapeOf } from '../../app/port-shape.ts';
 import { showField } from '../../app/quantities.ts';
 import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
+import { AssumedNote } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { SelectField } from '../select-field.tsx';
 
@@ -143,13 +145,15 @@ function bodyEntries(place: ValvePlace): Entry[] {
 export function BodyGroup({ place }: { place: ValvePlace }): JSX.Element {
   const { damper } = project.value;
   const { ports } = bodyAt(damper, place);
+  const assumed = place === 'baseCompression' && isAssumed(project.value, place);
   return (
     <FieldGroup
       name={place}
       title={text.placeOf(damper.layout, place).name}
-      summary={portSummary(ports)}
+      summary={assumed ? text.damper.assumed.summary(portSummary(ports)) : portSummary(ports)}
       sketch={shapeOf(ports) === 'round' ? 'ports-round' : 'ports-shaped'}
     >
+      {place === 'baseCompression' && <AssumedNote part={place} />}
       <PortShapeField ports={ports} edit={(changed) => withBody(place, { ports: changed })} />
       <Entries entries={bodyEntries(place)} />
     </FieldGroup>

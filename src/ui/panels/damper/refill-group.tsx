@@ -1,9 +1,11 @@
 /** The refill check of the base valve, through which oil comes back in rebound. */
 import type { JSX } from 'preact';
 import type { Project, RefillCheck } from '../../../model/project.ts';
+import { isAssumed } from '../../app/assumed-parts.ts';
 import { shapeOf } from '../../app/port-shape.ts';
 import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
+import { AssumedNote } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { PortShapeField, portEntries, portSummary, ringEntries, SEAT } from './body-group.tsx';
 
@@ -47,9 +49,14 @@ export function RefillGroup(): JSX.Element | null {
     <FieldGroup
       name="refill"
       title={text.damper.groups.refill}
-      summary={portSummary(check.ports)}
+      summary={
+        isAssumed(project.value, 'refillCheck')
+          ? text.damper.assumed.summary(portSummary(check.ports))
+          : portSummary(check.ports)
+      }
       sketch={shapeOf(check.ports) === 'round' ? 'refill-round' : 'refill-shaped'}
     >
+      <AssumedNote part="refillCheck" />
       <PortShapeField ports={check.ports} edit={(ports) => put({ ports })} />
       <Entries
         entries={[

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { LAYOUTS, type Layout, type Project } from '../../../../src/model/project.ts';
 import { validateProject } from '../../../../src/model/validate.ts';
-import { damperFromProject } from '../../../../src/solver/index.ts';
+import { damperFromProject, forceCurveForBuild } from '../../../../src/solver/index.ts';
+import { withMeasured } from '../../../../src/ui/app/assumed-parts.ts';
 import { gasBy } from '../../../../src/ui/app/gas-measures.ts';
 import { changeLayout, NOTHING_ASIDE } from '../../../../src/ui/app/layout-change.ts';
 import { demos, FORK, REAR, RESERVOIR, readDemo } from '../helpers/demos.ts';
@@ -47,12 +48,34 @@ describe('what a change of layout does', () => {
     expect(third.project.builds).toEqual(fork.builds);
   });
 
-  it('starts a base valve as the piston’s, without what stands over its stack', () => {
+  it('starts a base valve that opens easily, and marks it as an assumption that stays one until it is measured', () => {
     const rear = readDemo(REAR);
-    const { damper, builds } = changeLayout(rear, 'monotube-reservoir', NOTHING_ASIDE).project;
+    const changed = changeLayout(rear, 'monotube-reservoir', NOTHING_ASIDE);
+    const { damper, builds } = changed.project;
+    const [face] = rear.builds[0].valves.pistonCompression.shims;
     expect(damper.valves.baseCompression).toEqual(rear.damper.valves.pistonCompression);
-    expect(builds[0].valves.baseCompression?.shims).toEqual(rear.builds[0].valves.pistonCompression.shims);
+    expect(builds[0].valves.baseCompression).toMatchObject({ seatHeight_mm: 0, shims: [{ ...face, count: 1 }] });
     expect(damper.refillCheck?.ports.count).toBe(rear.damper.valves.pistonCompression.ports.count);
+    expect(damper.assumedParts).toEqual(['baseCompression', 'refillCheck']);
+    const measured = withMeasured(changed.project, 'baseCompression');
+    expect(measured.damper.assumedParts).toEqual(['refillCheck']);
+    const aside = changeLayout(measured, 'monotube', changed.aside);
+    expect(aside.project).toEqual(rear);
+    const back = changeLayout(aside.project, 'twin-tube', aside.aside).project;
+    expect(back.damper.assumedParts).toEqual(['refillCheck']);
+    expect(withMeasured(back, 'refillCheck').damper).not.toHaveProperty('assumedParts');
+  });
+
+  it('leaves the curve to the piston until the base valve is measured', () => {
+    const rear = readDemo(REAR);
+    const withBase = changeLayout(rear, 'monotube-reservoir', NOTHING_ASIDE).project;
+    const forces = (project: typeof rear): number[] =>
+      forceCurveForBuild(project, rear.builds[0].id, {
+        speeds_m_s: [0.3, 1],
+        theory: 'small-deflection',
+      }).points.map((point) => ('force_N' in point ? point.force_N : Number.NaN));
+    const before = forces(rear);
+    for (const [i, force_N] of forces(withBase).entries()) expect(force_N / before[i]).toBeCloseTo(1, 1);
   });
 
   it('brings back the oil poured in, too', () => {
