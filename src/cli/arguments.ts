@@ -37,7 +37,7 @@ function checkTogether({ name, options, oneOf = [] }: Command, values: Map<strin
 }
 
 /** @throws UsageError saying which word is wrong */
-export function readArguments(words: readonly string[], command: Command): Request {
+export function readArguments(words: readonly string[], command: Command): Pick<Request, 'file' | 'values'> {
   const values = new Map<string, string>();
   const files: string[] = [];
   for (const token of tokensOf(words, command.options)) {

@@ -22,6 +22,8 @@ export interface Request {
   /** Path of the input, `-` for stdin. */
   readonly file: string;
   readonly values: Values;
+  /** Puts part of a long result on stdout at once, ahead of the rest. */
+  readonly emit: (part: string) => void;
 }
 
 /** Result and talk of a run, kept apart: the first goes to stdout, the second to stderr. */

@@ -8,7 +8,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  const { exit, result, talk } = await run(process.argv.slice(2));
+  const { exit, result, talk } = await run(process.argv.slice(2), (part) => {
+    process.stdout.write(part);
+  });
   process.exitCode = exit;
   for (const line of talk) process.stderr.write(`${line}\n`);
   process.stdout.write(result);

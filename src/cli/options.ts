@@ -11,9 +11,11 @@ import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
 import { BAND, force, WITHOUT_GAS } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 import { pressures } from './commands/pressures.ts';
+import { ANSWERS, DEFAULTS, JSON_LINES, merge, SEED, SHARD, STARTS, STEPS, search } from './commands/search.ts';
 import { SPEEDS } from './curve-points.ts';
 import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
 import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
+import { AIM, DIAMETERS, KEEP_FACE, LIMITS, STACKS, THICKNESSES } from './search-question.ts';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
 const THEORY: Option = {
@@ -163,6 +165,59 @@ and position_mm, position_m or position_in, from full extension; all of it count
     ],
     oneOf: ['json', 'csv'],
     run: fluid,
+  },
+  {
+    name: 'search',
+    input: 'PROJECT',
+    summary: 'stacks, laid from the drawer or from sizes given, that come near a wanted force curve',
+    options: [
+      {
+        name: AIM,
+        value: 'NAME',
+        required: true,
+        help: `an aim of the project by id or name, or a file of lines under the header shaftSpeed_m_s,force_N;
+forces at the shaft with friction, without that of the gas`,
+      },
+      BUILD_CHOICE,
+      {
+        name: STACKS,
+        value: 'LIST',
+        help: 'stacks that may change: compression, rebound, base; all that the aim has forces for',
+      },
+      { name: DIAMETERS, value: 'LIST', help: 'a catalogue of outer diameters, instead of the drawer' },
+      { name: THICKNESSES, value: 'LIST', help: 'every one of them in these thicknesses, as many as needed' },
+      { name: KEEP_FACE, help: 'the face shims stay those they are' },
+      ...LIMITS.map(([name, , help]) => ({ name, value: 'NUMBER', help })),
+      {
+        name: STARTS,
+        value: 'N',
+        help: `searches begun anew, each from another stack; ${DEFAULTS.starts} unless said otherwise`,
+      },
+      { name: STEPS, value: 'N', help: `stacks that each proposes; ${DEFAULTS.steps} unless said otherwise` },
+      { name: ANSWERS, value: 'N', help: `how many it hands on; ${DEFAULTS.answers} unless said otherwise` },
+      {
+        name: SEED,
+        value: 'N',
+        help: `of its chance; the same seed finds the same; ${DEFAULTS.seed} unless said otherwise`,
+      },
+      {
+        name: SHARD,
+        value: 'I/N',
+        help: 'runs the I-th of N parts of the starts, for as many machines; merge puts their lines together',
+      },
+      THEORY,
+      JSON_OUTPUT,
+      { name: JSON_LINES, help: 'print a line of JSON for each start, as soon as it is done' },
+    ],
+    oneOf: ['json', JSON_LINES],
+    run: search,
+  },
+  {
+    name: 'merge',
+    input: 'LINES',
+    summary: 'one ranked list out of the lines of a search that ran in parts; - reads them from stdin',
+    options: [{ name: ANSWERS, value: 'N', help: `how many; ${DEFAULTS.answers} unless said otherwise` }, JSON_OUTPUT],
+    run: merge,
   },
   {
     name: 'check',

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
 import { cliJson } from '../helpers/cli-json.ts';
 import { fixturePath, PROJECT_FIXTURE, soundProject } from '../helpers/documents.ts';
+import { runHere } from '../helpers/run-cli.ts';
 import { temporaryFolder } from '../helpers/temporary-folder.ts';
 
 const PROJECT = fixturePath(PROJECT_FIXTURE);
@@ -33,7 +33,7 @@ describe('shimwright cycle along a trace', () => {
     ['0,10', 'at least two moments'],
   ])('refuses the trace %j by its line', async (lines, message) => {
     const folder = temporaryFolder({ 'trace.csv': `time_s,position_mm\n${lines}` });
-    const { exit, result, talk } = await run(['cycle', PROJECT, '--trace', join(folder, 'trace.csv')]);
+    const { exit, result, talk } = await runHere(['cycle', PROJECT, '--trace', join(folder, 'trace.csv')]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain(message);
   });
@@ -55,7 +55,7 @@ describe.concurrent('a motion that cannot be', () => {
     [['--stroke-mm=40', '--frequency-Hz=1', '--cycles=0'], 'a whole number from 1 to 1000'],
     [['--stroke-mm=40', '--frequency-Hz=1', '--hysteresis-m-s=-1'], '--hysteresis-m-s: got "-1", wanted 0 or more'],
   ])('refuses %j', async (words, message) => {
-    const { exit, result, talk } = await run(['cycle', PROJECT, ...words]);
+    const { exit, result, talk } = await runHere(['cycle', PROJECT, ...words]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain(message);
   });

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
 import type { Project } from '../../src/model/project.ts';
 import { cliJson } from '../helpers/cli-json.ts';
 import { CARTRIDGE_FIXTURE, fixturePath, PROJECT_FIXTURE, soundCartridge, soundProject } from '../helpers/documents.ts';
-import { runCli } from '../helpers/run-cli.ts';
+import { runCli, runHere } from '../helpers/run-cli.ts';
 
 const CARTRIDGE = fixturePath(CARTRIDGE_FIXTURE);
 const PROJECT = fixturePath(PROJECT_FIXTURE);
@@ -54,7 +53,7 @@ describe.concurrent('shimwright force at a position', () => {
   });
 
   it.each(['-1', '70.1', 'half'])('refuses the position %s of a travel of 70 mm', async (position) => {
-    const { exit, result, talk } = await run(['force', PROJECT, '--speeds-m-s=0.1', `--position=${position}`]);
+    const { exit, result, talk } = await runHere(['force', PROJECT, '--speeds-m-s=0.1', `--position=${position}`]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain(`--position: got "${position}"`);
   });
@@ -154,13 +153,13 @@ describe.concurrent('shimwright force at clicks by name', () => {
     ['base-spring=3', '[adjuster.none]'],
     [`needle=${'0/'.repeat(200)}0,poppet=${'0/'.repeat(200)}0`, 'at most 10000 settings'],
   ])('refuses %s', async (clicks, message) => {
-    const { exit, result, talk } = await run(['force', CARTRIDGE, '--speeds-m-s=0.1', `--clicks=${clicks}`]);
+    const { exit, result, talk } = await runHere(['force', CARTRIDGE, '--speeds-m-s=0.1', `--clicks=${clicks}`]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain(message);
   });
 
   it('says that a build without one has no adjuster', async () => {
-    const { exit, talk } = await run(['force', PROJECT, '--speeds-m-s=0.1', '--clicks=screw=3']);
+    const { exit, talk } = await runHere(['force', PROJECT, '--speeds-m-s=0.1', '--clicks=screw=3']);
     expect(exit).toBe(2);
     expect(talk.join()).toContain('build as-found has no adjuster');
   });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
 import { fixturePath, fixtureText, PROJECT_FIXTURE, soundProject } from '../helpers/documents.ts';
-import { runCli } from '../helpers/run-cli.ts';
+import { runCli, runHere } from '../helpers/run-cli.ts';
 
 const PROJECT = fixturePath(PROJECT_FIXTURE);
 
@@ -206,7 +205,7 @@ describe.concurrent('shimwright force', () => {
   });
 
   it.each(['', 'NaN', '0.1,,0.2', 'fast'])('refuses the speeds %j', async (list) => {
-    const { exit, result, talk } = await run(['force', PROJECT, `--speeds-m-s=${list}`]);
+    const { exit, result, talk } = await runHere(['force', PROJECT, `--speeds-m-s=${list}`]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain('--speeds-m-s');
   });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { run } from '../../src/cli/run.ts';
 import { fixturePath, fixtureText, STACK_FIXTURE } from '../helpers/documents.ts';
-import { runCli } from '../helpers/run-cli.ts';
+import { runCli, runHere } from '../helpers/run-cli.ts';
 
 const STACK = fixturePath(STACK_FIXTURE);
 
@@ -128,7 +127,7 @@ describe.concurrent('shimwright lift', () => {
     ['0.1;0.2', 'got "0.1;0.2"'],
     ['0.1 MPa', 'got "0.1 MPa"'],
   ])('refuses the pressures %j', async (list, message) => {
-    const { exit, result, talk } = await run(['lift', STACK, `--pressures-MPa=${list}`]);
+    const { exit, result, talk } = await runHere(['lift', STACK, `--pressures-MPa=${list}`]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join()).toContain('--pressures-MPa');
     expect(talk.join()).toContain(message);

@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { COMMANDS, EXIT_MEANINGS } from '../../src/cli/options.ts';
-import { run } from '../../src/cli/run.ts';
 import { CARTRIDGE_FIXTURE, fixturePath, fixtureText, PROJECT_FIXTURE, STACK_FIXTURE } from '../helpers/documents.ts';
-import { runCli } from '../helpers/run-cli.ts';
+import { runCli, runHere } from '../helpers/run-cli.ts';
 
 const STACK = fixturePath(STACK_FIXTURE);
 const FOLDER = fixturePath('.');
@@ -28,11 +27,11 @@ describe.concurrent('misuse', () => {
     [['force', STACK, '--speeds-m-s', '0.1'], 'wanted "shimwright/project"'],
     [['check', 'no-such-file.json'], 'there is no such file'],
     [['check', FOLDER], 'this is a folder'],
-    [['lft', STACK], 'the commands are lift, force, pressures, flow, cycle, fluid, check'],
+    [['lft', STACK], 'the commands are lift, force, pressures, flow, cycle, fluid, search, merge, check'],
     [['--constructor'], 'no command'],
     [['__proto__', STACK], 'no command'],
   ])('%j is refused with its reason', async (words, message) => {
-    const { exit, result, talk } = await run(words);
+    const { exit, result, talk } = await runHere(words);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });
     expect(talk.join('\n')).toContain(message);
   });
@@ -104,7 +103,7 @@ describe.concurrent('help and version', () => {
     for (const [code, meaning] of EXIT_MEANINGS) expect(general.stdout).toContain(`${code}  ${meaning}`);
     for (const { name, summary, options } of COMMANDS) {
       expect(general.stdout).toContain(summary);
-      const [own, other] = await Promise.all([run([name, '--help']), run(['help', name])]);
+      const [own, other] = await Promise.all([runHere([name, '--help']), runHere(['help', name])]);
       expect(own).toMatchObject({ exit: 0, talk: [] });
       expect(other.result).toBe(own.result);
       for (const option of options) expect(own.result).toContain(`--${option.name}`);

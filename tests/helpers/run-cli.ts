@@ -1,6 +1,8 @@
 /** Runs the command line as a person does: another process, its two streams and its exit code. */
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import type { Outcome } from '../../src/cli/command.ts';
+import { run } from '../../src/cli/run.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -26,4 +28,11 @@ export function runCli(words: readonly string[], input: string | Buffer = ''): P
     child.on('error', reject);
     child.on('close', (code) => resolve({ code, stdout, stderr }));
   });
+}
+
+/** The same in this process, its parts and its result as one text. */
+export async function runHere(words: readonly string[]): Promise<Outcome> {
+  const parts: string[] = [];
+  const outcome = await run(words, (part) => parts.push(part));
+  return { ...outcome, result: `${parts.join('')}${outcome.result}` };
 }

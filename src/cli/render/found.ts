@@ -1,0 +1,50 @@
+/** The ranked list of a search: a table for people, or JSON. */
+import { formatShimList } from '../../model/format-shim-list.ts';
+import type { ShimRow } from '../../model/project.ts';
+import { rankFound } from '../../model/rank-found.ts';
+import type { FoundStacks } from '../../solver/index.ts';
+import type { Values } from '../command.ts';
+import { bar } from '../quantities.ts';
+import type { SearchLine } from '../search-lines.ts';
+import { json } from './json.ts';
+import { textTable } from './text-table.ts';
+
+const listed = (rows: readonly ShimRow[]): string => formatShimList(rows).replaceAll('\n', ', ');
+
+/** @param count of answers */
+export function renderFound(lines: readonly SearchLine[], count: number, values: Values): string {
+  const best = rankFound(lines, count);
+  const [{ study, starts }] = lines;
+  const ran = [...new Set(lines.map(({ start }) => start))].sort((a, b) => a - b);
+  if (values.has('json')) return json({ format: 'shimwright/search', version: 1, study, starts, ran, answers: best });
+  const header = [
+    'no.',
+    'RMS N',
+    'RMS %',
+    'worst N',
+    'at m/s',
+    'shims changed',
+    'life reserve',
+    'yield reserve',
+    'gas margin bar',
+  ];
+  const table = textTable(header, best.map(cells));
+  return `${table}\n${best.map(stacks).join('')}`;
+}
+
+const cells = ({ judgement, changes }: FoundStacks, i: number) => [
+  i + 1,
+  judgement.rms_N,
+  judgement.rmsShare * 100,
+  judgement.worst.difference_N,
+  judgement.worst.shaftSpeed_m_s,
+  changes,
+  judgement.fatigueReserve ?? null,
+  judgement.yieldReserve ?? null,
+  bar(judgement.gasMargin_Pa),
+];
+
+const stacks = ({ shims }: FoundStacks, i: number): string =>
+  Object.entries(shims)
+    .map(([place, rows]) => `${i + 1}  ${place}: ${listed(rows)}\n`)
+    .join('');
