@@ -54,6 +54,8 @@ interface Run {
 }
 let running: Run | undefined;
 let crashed = false;
+/** What was being solved when a worker went down. */
+const suspects = new Set<string>();
 
 const client = createSolverClient({ onStatus });
 
@@ -120,7 +122,13 @@ function plan(): void {
   const missing = new Map(wanted.filter(({ key }) => !answers.has(key)).map(({ key, build }) => [key, build]));
   if (missing.size === 0) return;
   if (running) stopUnwanted(running, wanted);
-  else void untracked(() => solve(missing));
+  else void untracked(() => solve(nextOf(missing)));
+}
+
+/** What was asked when a worker went down is asked once more, one build at a time and last: only its cause then stays without a curve. */
+function nextOf(missing: ReadonlyMap<string, Build>): ReadonlyMap<string, Build> {
+  const unsuspected = [...missing].filter(([key]) => !suspects.has(key));
+  return new Map(unsuspected.length > 0 ? unsuspected : [...missing].slice(0, 1));
 }
 
 /** The curves of some builds, as the document and the bench are now. */
@@ -165,9 +173,13 @@ async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
   plan();
 }
 
-/** A run that was stopped is planned again; any other failure is the answer, told to the person. */
+/** A run that was stopped is planned again, one whose worker went down once; any other failure is the answer, told to the person. */
 function settle(error: SolverError, missing: ReadonlyMap<string, Build>): void {
   if (error.code === 'cancelled' || error.code === 'superseded') return;
+  if (error.code === 'worker-crashed' && ![...missing.keys()].some((key) => suspects.has(key))) {
+    for (const key of missing.keys()) suspects.add(key);
+    return;
+  }
   solverState.value = { phase: 'failed', message: text.solver.failed };
   for (const [key, build] of missing)
     keep(key, { build, result: { status: 'failed', error: { code: 'solver-failed', message: error.message } } });
