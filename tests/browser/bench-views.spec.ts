@@ -60,7 +60,7 @@ describe('views', () => {
         await expect.poll(async () => seen.has((await drawnLines(page)).join())).toBe(false);
         seen.add((await drawnLines(page)).join());
       }
-      expect(seen.size).toBe(4);
+      expect(seen.size).toBe(5);
     }));
 
   it('a shim and its row are marked together', () =>

@@ -5,14 +5,15 @@ import { isSolved, pointsOf } from '../section/shape-at.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';
 import { type Comparison, comparedWith } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
+import { type ShimPart, type ShimQuantity, shimSeries } from './shim-series.ts';
 import { shownForce } from './shown-force.ts';
 
-export type ChartName = 'force' | 'paths' | 'pressures' | 'opening';
+export type ChartName = 'force' | 'paths' | 'pressures' | 'opening' | 'shims';
 
 export interface Series {
   readonly buildId: string;
   /** Which of the lines of one build. */
-  readonly part: 'compression' | 'rebound' | 'compressionChamber' | 'reboundChamber' | PathName | 'only';
+  readonly part: 'compression' | 'rebound' | 'compressionChamber' | 'reboundChamber' | PathName | 'only' | ShimPart;
   /** Shaft speeds, all >= 0 [m/s]. */
   readonly speeds_m_s: readonly number[];
   /** null where a speed did not solve: the line has a gap there. */
@@ -23,6 +24,8 @@ export interface Series {
 export interface Shown {
   readonly direction: Direction;
   readonly stack: StackPlace;
+  /** What of the shims of the stack. */
+  readonly shimQuantity: ShimQuantity;
   /** Whose paths. */
   readonly valve: ValveName;
   /** Takes the force of the gas off the force at the shaft. */
@@ -80,6 +83,8 @@ export function seriesOf(chart: ChartName, buildId: string, curve: ForceCurve, s
       ];
     case 'opening':
       return [series(buildId, 'only', points, (p) => stackAtWork(p, shown.stack)?.seatOpening_m)];
+    case 'shims':
+      return shimSeries(buildId, curve, shown);
   }
 }
 

@@ -7,36 +7,21 @@ import { hasBase, stackOf } from '../app/places.ts';
 import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
-import { baseline, cursorSpeed, direction, place, project, topSpeed, visibleBuilds } from '../app/store.ts';
+import { baseline, direction, place, project, selectedBuild, topSpeed, visibleBuilds } from '../app/store.ts';
 import { measuredDots } from '../measured/measured-dots.ts';
-import { bracket } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
 import { comparison, measure } from './comparison.ts';
 import { bandAreas } from './force-bands.ts';
-import { levelsOf } from './levels.ts';
+import { type Level, levelsOf, limitOf } from './levels.ts';
 import { type LineMark, marksOf } from './line-marks.ts';
 import type { ValveName } from './path-shares.ts';
 import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
+import { isShimPart, type ShimQuantity } from './shim-series.ts';
+import { chart } from './tabs.ts';
 
-/** The tabs, by what is asked: at every speed, at the speed cursor under other settings, over time. */
-export type TabName = ChartName | 'temperature' | 'clicks' | 'cycle';
-export type TabGroup = 'bySpeed' | 'atCursor' | 'overTime';
-export const TABS = {
-  bySpeed: ['force', 'paths', 'pressures', 'opening'],
-  atCursor: ['temperature', 'clicks'],
-  overTime: ['cycle'],
-} as const satisfies Record<TabGroup, readonly TabName[]>;
-const isOverSpeed = (wanted: TabName): wanted is ChartName => TABS.bySpeed.some((each) => each === wanted);
-
-export const tab = signal<TabName>('force');
-/** The chart over speed that is shown, or was shown last. */
-export const chart = signal<ChartName>('force');
-
-export function showTab(wanted: TabName): void {
-  tab.value = wanted;
-  if (isOverSpeed(wanted)) chart.value = wanted;
-}
+/** What of each shim the chart of the shims shows. */
+export const shimQuantity = signal<ShimQuantity>('lift');
 
 const wantedValve = signal<ValveName | undefined>(undefined);
 /** Whose paths are shown: that of the stack on show unless chosen otherwise. */
@@ -56,6 +41,7 @@ export const shown = computed<Shown>(() => ({
   stack: stackOf(place.value),
   valve: pathsValve.value,
   withoutGas: gasForce.value === 'subtracted',
+  shimQuantity: shimQuantity.value,
   ...(comparing.value && comparison.value && { comparison: comparison.value }),
 }));
 
@@ -66,9 +52,11 @@ export function sidesShown(): { readonly up: string; readonly down?: string } {
   return { up: wayShown() };
 }
 
-/** The chamber and path charts show one direction, the opening chart one stack. */
-function wayShown(): string {
-  if (chart.value === 'opening') return text.placeOf(project.value.damper.layout, place.value).name;
+/** The chamber and path charts show one direction, the opening chart one stack, the chart of its shims that of one build. */
+export function wayShown(): string {
+  const stack = text.placeOf(project.value.damper.layout, place.value).name;
+  if (chart.value === 'opening') return stack;
+  if (chart.value === 'shims') return text.shims.ofBuild(stack, selectedBuild.value.name);
   return direction.value === 1 ? text.chart.compression : text.chart.rebound;
 }
 
@@ -100,6 +88,12 @@ function forceScale(): Scale {
   return measure.value === 'share' ? shareScale(title('%')) : quantity('force', title);
 }
 
+function shimScale(): Scale {
+  const asked = shimQuantity.value;
+  const title = text.shims.axis[asked];
+  return asked === 'lift' || asked === 'stress' ? quantity(asked, title) : shareScale(title('%'));
+}
+
 function scaleOf(name: ChartName): Scale {
   switch (name) {
     case 'force':
@@ -110,6 +104,8 @@ function scaleOf(name: ChartName): Scale {
       return quantity('pressure', text.chart.pressuresAxis, STANDARD_ATMOSPHERE_PA);
     case 'opening':
       return quantity('lift', text.chart.openingAxis);
+    case 'shims':
+      return shimScale();
   }
 }
 
@@ -118,6 +114,7 @@ const isZeroLine = (buildId: string): boolean => comparing.value && buildId === 
 
 function labelOf({ buildId, part }: Series, name: string): string {
   if (part === 'only') return name;
+  if (isShimPart(part)) return text.shims.line(part.slice('shims '.length));
   if (part === 'compressionChamber' || part === 'reboundChamber') return `${name}, ${text.chart[part]}`;
   if (part !== 'compression' && part !== 'rebound') return `${name}, ${text.chart.path[part]}`;
   return comparing.value && !isZeroLine(buildId) ? text.chart.ofWay(name, text.chart[part]) : name;
@@ -153,10 +150,13 @@ function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: S
   };
 }
 
+/** Of the shims of several builds nobody could tell the lines apart: that chart shows the build in the drawing. */
+export const chartBuilds = computed(() => (chart.value === 'shims' ? [selectedBuild.value] : visibleBuilds.value));
+
 export const shownLines = computed<ShownLine[]>(() => {
   const { toShown } = scaleOf(chart.value);
   if (comparing.value && !comparison.value) return [];
-  return visibleBuilds.value.flatMap((build) => {
+  return chartBuilds.value.flatMap((build) => {
     const outcome = outcomes.value.get(build.id);
     if (!outcome?.curve) return [];
     return seriesOf(chart.value, build.id, outcome.curve, shown.value).map((series) =>
@@ -182,8 +182,9 @@ const shownAreas = computed<PlotArea[]>(() => {
   });
 });
 
-/** Pressures that are the same at every speed and in every build. */
-export const shownLevels = computed(() => {
+/** What is the same at every speed and in every build: pressures, or the limit that a shim uses. */
+export const shownLevels = computed<Level[]>(() => {
+  if (chart.value === 'shims') return limitOf(shimQuantity.value);
   if (chart.value !== 'pressures') return [];
   const curves = visibleBuilds.value.flatMap((build) => outcomes.value.get(build.id)?.curve ?? []);
   return levelsOf(curves, direction.value);
@@ -224,25 +225,4 @@ export const plotView = computed<PlotView>(() => {
   const written = JSON.stringify(view);
   if (drawnLast?.written !== written) drawnLast = { view, written };
   return drawnLast.view;
-});
-
-/** The line at a speed: between two solved speeds, straight. */
-export function cut(line: ShownLine, x: number): number | undefined {
-  if (line.x.length === 0) return undefined;
-  const { low, high, share } = bracket(line.x, x);
-  const [a, b] = [line.y[low], line.y[high]];
-  return a === null || b === null ? undefined : a + (b - a) * share;
-}
-
-export interface CursorCut {
-  readonly line: ShownLine;
-  readonly y: number;
-}
-
-export const cursorCuts = computed<CursorCut[]>(() => {
-  const x = inShown('speed', cursorSpeed.value);
-  return shownLines.value.flatMap((line) => {
-    const y = cut(line, x);
-    return y === undefined ? [] : [{ line, y }];
-  });
 });

@@ -8,9 +8,11 @@ import { Choice } from '../panels/choice.tsx';
 import { ClickOptions } from '../sweeps/clicks-view.tsx';
 import { text } from '../text/en.ts';
 import { measuredWords } from '../text/measured.ts';
-import { chart, comparing, pathsValve, showPathsOf, tab } from './chart-model.ts';
+import { comparing, pathsValve, shimQuantity, showPathsOf } from './chart-model.ts';
 import { MEASURES, measure, measureName, measureTitle } from './comparison.ts';
 import type { ValveName } from './path-shares.ts';
+import { SHIM_QUANTITIES } from './shim-series.ts';
+import { chart, tab } from './tabs.ts';
 
 const VALVES: readonly ValveName[] = ['piston', 'base'];
 
@@ -91,6 +93,20 @@ export function ChartOptions(): JSX.Element | null {
     );
   }
   if (chart.value === 'force') return <ForceOptions />;
+  if (chart.value === 'shims') {
+    return (
+      <Choice
+        label={text.shims.quantity}
+        options={SHIM_QUANTITIES}
+        chosen={shimQuantity.value}
+        name={(each) => text.shims.quantityChoice[each]}
+        title={(each) => text.shims.quantityLong[each]}
+        onChoose={(each) => {
+          shimQuantity.value = each;
+        }}
+      />
+    );
+  }
   if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
   return (
     <Choice

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Choice } from '../panels/choice.tsx';
 import { text } from '../text/en.ts';
-import { showTab, TABS, type TabGroup, type TabName, tab } from './chart-model.ts';
+import { showTab, TABS, type TabGroup, type TabName, tab } from './tabs.ts';
 
 const GROUPS = Object.keys(TABS) as readonly TabGroup[];
 

@@ -11,12 +11,14 @@ import { Choice } from '../panels/choice.tsx';
 import { ClicksView } from '../sweeps/clicks-view.tsx';
 import { TemperatureView } from '../sweeps/temperature-view.tsx';
 import { text } from '../text/en.ts';
-import { chart, plotView, sidesShown, tab } from './chart-model.ts';
+import { plotView, sidesShown } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
 import { ChartTabs } from './chart-tabs.tsx';
 import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
 import { Plot } from './plot.tsx';
+import { ShimBars } from './shim-bars.tsx';
+import { chart, tab } from './tabs.ts';
 import { Warnings } from './warnings.tsx';
 
 const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
@@ -46,6 +48,7 @@ function View(): JSX.Element {
       return (
         <>
           <Board />
+          {chart.value === 'shims' && <ShimBars />}
           <Warnings />
         </>
       );

@@ -8,7 +8,7 @@ import { NumberField } from '../panels/number-field.tsx';
 import { SpeedField } from '../panels/speed-field.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
-import { tab } from './chart-model.ts';
+import { tab } from './tabs.ts';
 
 /** Faster than any damper's shaft [m/s]. */
 const FASTEST = 10;

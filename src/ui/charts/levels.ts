@@ -6,15 +6,16 @@ import type { ForceCurve, ForcePoint } from '../app/solved.ts';
 import { isSolved, pointsOf } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airReleaseLevel } from './air-margin.ts';
+import type { ShimQuantity } from './shim-series.ts';
 
 export interface Level {
-  readonly id: 'gas' | 'airRelease';
+  readonly id: 'gas' | 'airRelease' | 'limit';
   /** In the shown unit, above atmosphere. */
   readonly value: number;
   readonly label: string;
 }
 
-function level(id: Level['id'], absolute_Pa: number | undefined): Level[] {
+function level(id: 'gas' | 'airRelease', absolute_Pa: number | undefined): Level[] {
   if (absolute_Pa === undefined) return [];
   const gauge_Pa = absolute_Pa - STANDARD_ATMOSPHERE_PA;
   return [{ id, value: inShown('pressure', gauge_Pa), label: text.chart.levels[id](show('pressure', gauge_Pa)) }];
@@ -22,6 +23,10 @@ function level(id: Level['id'], absolute_Pa: number | undefined): Level[] {
 
 const firstOf = (points: readonly ForcePoint[], read: (p: ForcePoint) => number | undefined): number | undefined =>
   points.map(read).find((value) => value !== undefined);
+
+/** A shim that uses all of its limit has a reserve of 1; lift and stress themselves have none. */
+export const limitOf = (quantity: ShimQuantity): Level[] =>
+  quantity === 'life' || quantity === 'yield' ? [{ id: 'limit', value: 100, label: text.shims.limit }] : [];
 
 /** Gas and oil are those of the project, so any solved point of any build tells them. */
 export function levelsOf(curves: readonly ForceCurve[], direction: Direction): Level[] {

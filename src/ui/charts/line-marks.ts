@@ -3,6 +3,7 @@ import { inShown } from '../app/quantities.ts';
 import type { ForceCurve, StackPlace } from '../app/solved.ts';
 import { text } from '../text/en.ts';
 import { airReleaseFrom, heldFrom, type Series, type Shown, wavesFrom } from './chart-data.ts';
+import { isShimPart } from './shim-series.ts';
 
 export interface LineMark {
   readonly sign: string;
@@ -32,6 +33,6 @@ export function marksOf(part: Series['part'], curve: ForceCurve, { direction, st
     case 'only':
       return waves(curve, stack);
     default:
-      return [];
+      return isShimPart(part) ? waves(curve, stack) : [];
   }
 }

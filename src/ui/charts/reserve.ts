@@ -7,11 +7,14 @@ const AMPLE = 10;
 
 type Worst = NonNullable<ForcePoint['life']>['fatigue'];
 
-/** A use is the reciprocal of a reserve; a stack that bears nothing has none to lose. */
-function inWords({ use, shim }: Worst): string {
-  if (use * AMPLE <= 1) return text.readout.ampleReserve(AMPLE);
-  return text.readout.reserveOfShim((1 / use).toFixed(2), shim + 1);
-}
+const isAmple = (use: number): boolean => use * AMPLE <= 1;
+
+/** A use is the reciprocal of a reserve; a shim that bears nothing has none to lose. */
+export const bareReserve = (use: number): string =>
+  isAmple(use) ? text.readout.ampleReserve(AMPLE) : (1 / use).toFixed(2);
+
+const inWords = ({ use, shim }: Worst): string =>
+  isAmple(use) ? bareReserve(use) : text.readout.reserveOfShim(bareReserve(use), shim + 1);
 
 type WithLife = Pick<ForcePoint, 'life'>;
 

@@ -4,8 +4,10 @@ import { tell } from '../app/notices.ts';
 import { bands, family } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
 import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
-import { chart, comparing, shown, shownLines, tab } from '../charts/chart-model.ts';
+import { chartBuilds, comparing, shown, shownLines } from '../charts/chart-model.ts';
 import { comparison } from '../charts/comparison.ts';
+import { shimRows } from '../charts/shim-rows.ts';
+import { chart, tab } from '../charts/tabs.ts';
 import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
@@ -18,6 +20,7 @@ import { curveRows } from './curve-table.ts';
 import { cycleRows } from './cycle-table.ts';
 import type { ExportChoice } from './export-menu.tsx';
 import { saveCsv } from './readings-export.ts';
+import { shimTable } from './shim-table.ts';
 import { saveSweep, sweepData } from './sweep-export.ts';
 import type { Row } from './table-text.ts';
 
@@ -33,7 +36,7 @@ function saveRows(what: string, rows: readonly Row[]): void {
 const nameNow = (name: string, stale: boolean): string => (stale ? words.lastSolved(name) : name);
 
 function saveChartData(): void {
-  const builds = visibleBuilds.value.flatMap(({ id, name }) => {
+  const builds = chartBuilds.value.flatMap(({ id, name }) => {
     const outcome = outcomes.value.get(id);
     return outcome?.curve ? [{ id, name: nameNow(name, outcome.stale), curve: outcome.curve }] : [];
   });
@@ -56,6 +59,8 @@ function saveCurve(): void {
   const rows = outcome?.curve ? curveRows(outcome.curve, family.value) : [];
   saveRows(`${words.files.curve} ${nameNow(name, outcome?.stale ?? false)}`, rows);
 }
+
+const saveShims = (): void => saveRows(words.files.shimsAtCursor, shimTable(shimRows.value, family.value));
 
 /** A picture of nothing would be a frame that looks like an answer. */
 const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): void => {
@@ -105,6 +110,7 @@ export function chartChoices(): ExportChoice[] {
   return [
     ...drawings,
     { id: 'chart-csv', label: words.chartCsv, run: saveData },
+    ...(tab.value === 'shims' ? [{ id: 'shims-csv', label: text.shims.csv, run: saveShims }] : []),
     { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
   ];
 }

@@ -3,6 +3,7 @@ import type { Family } from '../../units/format.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { type ChartName, type Series, type Shown, seriesOf } from '../charts/chart-data.ts';
 import { bandAreas } from '../charts/force-bands.ts';
+import { isShimPart, type ShimQuantity } from '../charts/shim-series.ts';
 import { text } from '../text/en.ts';
 import { gaugeOf, headed, type Measure, measureOf, SHARE } from './columns.ts';
 import type { Row } from './table-text.ts';
@@ -28,7 +29,12 @@ interface Line {
   readonly values: ReadonlyMap<number, number>;
 }
 
-function measureFor(chart: ChartName, { comparison }: ChartShown, family: Family): Measure {
+function shimMeasure(quantity: ShimQuantity, family: Family): Measure {
+  if (quantity === 'lift') return measureOf(family, 'length');
+  return quantity === 'stress' ? measureOf(family, 'stress') : SHARE;
+}
+
+function measureFor(chart: ChartName, { comparison, shimQuantity }: ChartShown, family: Family): Measure {
   switch (chart) {
     case 'force':
       return comparison?.as === 'share' ? SHARE : measureOf(family, 'force');
@@ -38,6 +44,8 @@ function measureFor(chart: ChartName, { comparison }: ChartShown, family: Family
       return gaugeOf(family);
     case 'opening':
       return measureOf(family, 'length');
+    case 'shims':
+      return shimMeasure(shimQuantity, family);
   }
 }
 
@@ -48,6 +56,10 @@ function forceName({ comparison, withoutGas, baselineName }: ChartShown): string
 
 function nameOf(part: Series['part'], shown: ChartShown): string {
   const way = shown.direction === 1 ? words.way.compression : words.way.rebound;
+  if (isShimPart(part)) {
+    const name = text.shims.quantityChoice[shown.shimQuantity].toLowerCase();
+    return `${text.shims.line(part.slice('shims '.length))}, ${name}, ${way}`;
+  }
   switch (part) {
     case 'compression':
     case 'rebound':

@@ -8,6 +8,7 @@ export const chartWords = {
       paths: 'Oil paths',
       pressures: 'Chambers',
       opening: 'Opening',
+      shims: 'Shims',
       temperature: 'Temperature',
       clicks: 'Clicks',
       cycle: 'Cycle',

@@ -11,6 +11,7 @@ import { measureWords } from './measures.ts';
 import { placeWords } from './places.ts';
 import { sectionWords } from './section.ts';
 import { sectionPartWords } from './section-parts.ts';
+import { shimsWords } from './shims.ts';
 import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
 
@@ -22,6 +23,7 @@ export const text = {
   ...sectionWords,
   ...sectionPartWords,
   ...chartWords,
+  ...shimsWords,
   ...sweepWords,
   ...cycleWords,
   ...damperWords,

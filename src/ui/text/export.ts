@@ -41,6 +41,8 @@ export const exportWords = {
       paths: 'oil paths',
       pressures: 'chambers',
       opening: 'opening',
+      shims: 'shims',
+      shimsAtCursor: 'shims at the cursor',
       temperature: 'oil temperature',
       clicks: 'clicks',
       cycle: 'cycle',

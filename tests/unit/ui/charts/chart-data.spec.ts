@@ -49,6 +49,7 @@ const shown = (part: Partial<Shown> = {}): Shown => ({
   stack: 'compression',
   valve: 'piston',
   withoutGas: false,
+  shimQuantity: 'lift',
   ...part,
 });
 

@@ -10,6 +10,7 @@ const shown = (part: Partial<ChartShown> = {}): ChartShown => ({
   stack: 'compression',
   valve: 'piston',
   withoutGas: false,
+  shimQuantity: 'lift',
   withBands: false,
   baselineName: 'Stock',
   ...part,

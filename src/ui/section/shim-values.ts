@@ -1,0 +1,35 @@
+/** What each single shim does at a pressure across the stack: looked up in its table, straight between two pressures. */
+import type { StackTable } from '../app/solved.ts';
+import { bracket } from './shape-at.ts';
+
+export interface ShimValues {
+  readonly lift_m: number;
+  readonly stress_Pa: number;
+  /** Shares of the limits of life and yield that are used; absent where the strength of the metal is not known. */
+  readonly use?: { readonly life: number; readonly yield: number };
+}
+
+/** Within a rounding of its last pressure the table still counts. */
+const PLAY = 1e-9;
+
+/** Piston side first; nothing where the table is empty or the pressure lies beyond its end. */
+export function shimValuesAt({ pressure_Pa, points, life }: StackTable, at_Pa: number): ShimValues[] | undefined {
+  const end = pressure_Pa.at(-1);
+  if (end === undefined || at_Pa > end * (1 + PLAY)) return undefined;
+  const { low, high, share } = bracket(pressure_Pa, at_Pa);
+  const between = (a: number, b: number): number => a + (b - a) * share;
+  const [a, b] = [points[low], points[high]];
+  return a.shimEdgeLift_m.map((lift, s) => {
+    const uses = life?.shims[s];
+    return {
+      lift_m: between(lift, b.shimEdgeLift_m[s]),
+      stress_Pa: between(a.shimStress_Pa[s], b.shimStress_Pa[s]),
+      ...(uses && {
+        use: {
+          life: between(uses[low].fatigue, uses[high].fatigue),
+          yield: between(uses[low].yield, uses[high].yield),
+        },
+      }),
+    };
+  });
+}
