@@ -1,10 +1,9 @@
 /** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
-import { ADJUSTER_IDS } from '../model/adjusters.ts';
-import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
-import { CLICKS } from './clicks.ts';
-import { type Command, EXIT, type ExitCode, type Option } from './command.ts';
+import { FIT_NAMES } from '../solver/index.ts';
+import { type Command, EXIT, type ExitCode } from './command.ts';
 import { check } from './commands/check.ts';
 import { cycle, HYSTERESIS_SPEED } from './commands/cycle.ts';
+import { COEFFICIENTS, fit } from './commands/fit.ts';
 import { flow } from './commands/flow.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
 import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
@@ -12,51 +11,20 @@ import { BAND, force, WITHOUT_GAS } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 import { pressures } from './commands/pressures.ts';
 import { ANSWERS, DEFAULTS, JSON_LINES, merge, SEED, SHARD, STARTS, STEPS, search } from './commands/search.ts';
-import { SPEEDS } from './curve-points.ts';
 import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
-import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
+import { COLUMNS, FRICTION, GAS, MEASURED, MEASURED_SIGNS, PEAKS, WINDOW } from './measured-input.ts';
+import { POSITIONS, TEMPERATURES } from './occasions.ts';
 import { AIM, DIAMETERS, KEEP_FACE, LIMITS, STACKS, THICKNESSES } from './search-question.ts';
-
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
-const THEORY: Option = {
-  name: 'theory',
-  value: 'NAME',
-  choices: THEORIES,
-  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise`,
-};
-const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
-const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };
-
-const SPEED_LIST: Option = {
-  name: SPEEDS,
-  value: 'LIST',
-  required: true,
-  help: 'shaft speeds in m/s, below 0 in rebound, such as -0.5,0.1,0.5',
-};
-const BUILD_CHOICE: Option = {
-  name: BUILD,
-  value: 'NAME',
-  help: 'id or name of the build; the baseline unless said otherwise',
-};
-const TEMPERATURE_LIST: Option = {
-  name: TEMPERATURES,
-  value: 'LIST',
-  help: 'oil temperatures in °C, such as 20,60; that of the project unless said otherwise',
-};
-const POSITION_LIST: Option = {
-  name: POSITIONS,
-  value: 'LIST',
-  help: 'where the piston stands, in mm of stroke from full extension, such as 0,40; half the travel unless said otherwise',
-};
-const CLICK_LIST: Option = {
-  name: CLICKS,
-  value: 'LIST',
-  help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston;
-by name, with a slash between several, as needle=8,poppet=0/6/12. The names that a build may have are
-${ADJUSTER_IDS.join(', ')}`,
-};
-/** What the static curves share; several settings give every combination. */
-const CURVE: readonly Option[] = [SPEED_LIST, BUILD_CHOICE, TEMPERATURE_LIST, POSITION_LIST, CLICK_LIST];
+import {
+  BUILD_CHOICE,
+  CLICK_LIST,
+  CSV_OUTPUT,
+  CURVE,
+  JSON_OUTPUT,
+  POSITION_LIST,
+  TEMPERATURE_LIST,
+  THEORY,
+} from './shared-options.ts';
 
 export const COMMANDS: readonly Command[] = [
   {
@@ -146,6 +114,50 @@ and position_mm, position_m or position_in, from full extension; all of it count
     ],
     oneOf: ['json', 'csv'],
     run: cycle,
+  },
+  {
+    name: 'fit',
+    input: 'PROJECT',
+    summary:
+      'coefficients of a build fitted to what a test bench measured, with how well they are known and what cannot be told',
+    options: [
+      {
+        name: MEASURED,
+        value: 'FILE',
+        help: 'table of force against speed, or of force and position over time; what is kept with the build otherwise',
+      },
+      {
+        name: COLUMNS,
+        value: 'LIST',
+        help: `which column holds what, by number or heading, with its unit: speed=2:mm/s,force=Load:lbf; speed, force,
+compressionForce, reboundForce, position, time; what the headings say otherwise`,
+      },
+      {
+        name: MEASURED_SIGNS,
+        value: 'LIST',
+        help: 'what is above 0: speed=rebound,force=none,position=rebound; compression unless said otherwise',
+      },
+      {
+        name: GAS,
+        value: 'HOW',
+        help: 'gas force: kept in the forces, taken off by the bench, or off the slowest-points, or an amount in N',
+      },
+      { name: FRICTION, value: 'N', help: 'friction to take off' },
+      { name: WINDOW, value: 'S', help: 'width of the local parabola that gives the speed by position over time' },
+      { name: PEAKS, help: 'keep the peak of every half cycle alone' },
+      {
+        name: COEFFICIENTS,
+        value: 'LIST',
+        help: `to fit; all that the damper has but the seats otherwise: ${FIT_NAMES.join(', ')}`,
+      },
+      BUILD_CHOICE,
+      TEMPERATURE_LIST,
+      POSITION_LIST,
+      CLICK_LIST,
+      THEORY,
+      JSON_OUTPUT,
+    ],
+    run: fit,
   },
   {
     name: 'fluid',

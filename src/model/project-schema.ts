@@ -5,6 +5,7 @@
 import { damperSchema } from './damper-schema.ts';
 import { aimsSchema, drawerSchema } from './drawer-schema.ts';
 import { listOf, numberIn, record, textUpTo } from './fields.ts';
+import { fitSchema } from './fit-schema.ts';
 import { gasSchema } from './gas-schema.ts';
 import { measurementsSchema } from './measurement-schema.ts';
 import { ISO_GRADES } from './project.ts';
@@ -31,6 +32,7 @@ const buildSchema = record({
   baseBleed: bleedSchema.optional(),
   basePoppet: poppetSchema.optional(),
   measurements: measurementsSchema.optional(),
+  fit: fitSchema.optional(),
 });
 
 const viscosityPointSchema = record({ temperature_degC, kinematicViscosity_cSt });

@@ -4,11 +4,13 @@
  */
 import type { Aim } from './aim.ts';
 import type { DrawerShim } from './drawer.ts';
+import type { Fit } from './fit.ts';
 import type { Measurement } from './measurement.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
 export type * from './aim.ts';
 export type { DrawerShim } from './drawer.ts';
+export type * from './fit.ts';
 export type * from './measurement.ts';
 export type * from './stack.ts';
 
@@ -124,6 +126,8 @@ export interface Build {
   basePoppet?: Poppet;
   /** What test benches measured of it. */
   measurements?: Measurement[];
+  /** Coefficients fitted to them. */
+  fit?: Fit;
 }
 
 /**

@@ -7,6 +7,8 @@ import { InputError } from '../units/fault.ts';
 import { metresFromMillimetres as metres } from '../units/si.ts';
 import { type ForceCurveOptions, forceCurve, forcePoints } from './damper/force-curve.ts';
 import type { DamperInput, ForceCurve, FrictionInput, HydraulicStopInput, PistonBandInput } from './damper/types.ts';
+import { coefficientsWith, damperWith } from './fit/fit-coefficients.ts';
+import { fitValuesOf } from './from-model/fit-values.ts';
 import { oilFromDocument } from './from-model/fluid.ts';
 import { gasFrom } from './from-model/gas.ts';
 import { expandShims, radius, ring, springsFrom } from './from-model/stacks.ts';
@@ -35,6 +37,8 @@ export interface BuildCurveOptions extends ForceCurveOptions {
   readonly speeds_m_s: readonly number[];
   /** Where the piston stands, from full extension [m]; when absent, mid-stroke. */
   readonly stroke_m?: number;
+  /** Counts with the fitted values that are kept with the build, in place of the physical ones. */
+  readonly fitted?: boolean;
 }
 
 /**
@@ -44,10 +48,14 @@ export interface BuildCurveOptions extends ForceCurveOptions {
 export function forceCurveForBuild(
   project: Project,
   buildId: string,
-  { speeds_m_s, stroke_m, ...options }: BuildCurveOptions,
+  { speeds_m_s, stroke_m, fitted, ...options }: BuildCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
-  return forceCurve(damperFromProject(project, buildId, stroke_m), speeds_m_s, options, hooks);
+  const damper = damperFromProject(project, buildId, stroke_m);
+  if (!fitted) return forceCurve(damper, speeds_m_s, options, hooks);
+  const values = fitValuesOf(findBuild(project, buildId));
+  const coefficients = { ...coefficientsWith(values), ...options.coefficients };
+  return forceCurve(damperWith(damper, values), speeds_m_s, { ...options, coefficients }, hooks);
 }
 
 /** Its points alone, for sweeps. @throws as `forceCurveForBuild` */

@@ -22,6 +22,22 @@ export type * from './cycle/types.ts';
 export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
 export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
+export {
+  FIT_NAMES,
+  FIT_TABLE,
+  type FitEntry,
+  type FitName,
+  fitNamesOf,
+  usualFitNames,
+} from './fit/fit-coefficients.ts';
+export type {
+  FitDone,
+  FitFailed,
+  FitOutcome,
+  FittedCoefficient,
+  Rms,
+  UntoldDirection,
+} from './fit/fit-damper.ts';
 export { type AeratedOil, airShare, densityAtPressure, effectiveBulkModulus } from './fluid/bulk-modulus.ts';
 export { type HeatedMasses, temperatureRise } from './fluid/heat.ts';
 export { isoGradeEntry } from './fluid/iso-grades.ts';
@@ -29,6 +45,7 @@ export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';
+export { fitBuild, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
 export {
   type BuildCurveOptions,

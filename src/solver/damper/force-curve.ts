@@ -100,7 +100,8 @@ export function forceCurveWith(
   return { ...curve, points: points.map((point, i) => withBand(point, parts[i])) };
 }
 
-function pointsWith(
+/** Points of a curve on tables that are there, with one set of coefficients. */
+export function pointsWith(
   tables: OpeningTables,
   damper: DamperInput,
   coefficients: Coefficients,
@@ -113,7 +114,7 @@ function pointsWith(
  * The tables of all stacks. A void in the rebound chamber leaves the base valve all that the piston presses out, several times
  * the volume of the rod; only where one opens is its table built that far.
  */
-function tablesReaching(
+export function tablesReaching(
   request: Omit<Parameters<typeof tableOf>[1], 'voids'>,
   hooks: SolveHooks,
   onTable?: (done: number) => void,

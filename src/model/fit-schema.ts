@@ -1,0 +1,20 @@
+/** Shape of a fit. */
+import { listOf, numberIn, record, textUpTo, wholeNumber } from './fields.ts';
+import { FIT_COEFFICIENTS } from './fit.ts';
+import { z } from './zod.ts';
+
+const name = z.literal(FIT_COEFFICIENTS, { error: `one of ${FIT_COEFFICIENTS.join(', ')}` });
+const value = numberIn({ from: -1e6, upTo: 1e6 });
+const THEORIES = ['small-deflection', 'large-deflection'] as const;
+
+export const fitSchema = record({
+  measurements: listOf(textUpTo(100), 100),
+  theory: z.literal(THEORIES, { error: '"small-deflection" or "large-deflection"' }),
+  coefficients: listOf(
+    record({ name, value, low: value, high: value, leftOpen: numberIn({ from: 0, upTo: 1e6 }) }),
+    FIT_COEFFICIENTS.length,
+  ),
+  untold: listOf(listOf(name, FIT_COEFFICIENTS.length), FIT_COEFFICIENTS.length),
+  scatter_N: numberIn({ from: 0, upTo: 1e6 }),
+  pointCount: wholeNumber(1, 1_000_000),
+});
