@@ -1,7 +1,7 @@
 /** The three files of a reference case made from a run of the continuum model. */
 import type { StackFile } from '../../src/model/project.ts';
 import type { Tolerance } from '../../src/proof/proof-case.ts';
-import type { Theory } from '../../src/solver/types.ts';
+import type { AxisymmetricTheory } from '../../src/solver/types.ts';
 import { isElastic } from './bodies.ts';
 import { type NamedQuantity, namedQuantities, type QuantityKind } from './quantities.ts';
 import type { StackResult } from './read-results.ts';
@@ -21,7 +21,7 @@ export type CaseFiles = Readonly<Record<'case.json' | 'expected.json' | 'SOURCE.
 
 /** Lift over the thickness of the face shim above which axisymmetric states are known to ruffle. */
 const WAVY = 2;
-const THEORY_WORDS: Readonly<Record<Theory, string>> = {
+const THEORY_WORDS: Readonly<Record<AxisymmetricTheory, string>> = {
   'small-deflection': 'small deflection',
   'large-deflection': 'large deflection',
 };
@@ -112,7 +112,7 @@ at the stress points of the first element and drawn on to the clamp, not the nod
   return `${paragraphs.join('\n\n')}\n`;
 }
 
-const analysis = (theory: Theory, { enlargement }: Model): string =>
+const analysis = (theory: AxisymmetricTheory, { enlargement }: Model): string =>
   theory === 'large-deflection'
     ? 'Large displacements;\npressure follows the faces.'
     : `Limit of small displacements:

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { StackFile } from '../../src/model/project.ts';
 import { validateStackFile } from '../../src/model/validate.ts';
 import { parseExpected } from '../../src/proof/proof-case.ts';
-import type { Theory } from '../../src/solver/types.ts';
+import type { AxisymmetricTheory } from '../../src/solver/types.ts';
 import { formatFault } from '../../src/units/fault.ts';
 import { REFERENCE_FOLDER } from '../lib/reference-cases.ts';
 import { addCase } from './add-case.ts';
@@ -43,7 +43,7 @@ function make({ file, id, title, theories, ...rest }: MakeRequest): void {
 
 function check({ folder, ...numbers }: CheckRequest): void {
   const { input } = readJson(join(folder, 'case.json')) as {
-    input: { theory: Theory; pressures_MPa: number[]; stack: unknown };
+    input: { theory: AxisymmetricTheory; pressures_MPa: number[]; stack: unknown };
   };
   const expected = parseExpected(readJson(join(folder, 'expected.json')));
   const stack = checkedStack(input.stack);

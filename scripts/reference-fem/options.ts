@@ -1,6 +1,6 @@
 /** The command line of `npm run reference:fem`. */
 import { parseArgs } from 'node:util';
-import type { Theory } from '../../src/solver/types.ts';
+import type { AxisymmetricTheory } from '../../src/solver/types.ts';
 
 export const USAGE = `Makes reference cases by axisymmetric continuum elements with contact (needs CalculiX, command "ccx").
 
@@ -12,7 +12,7 @@ The first form adds reference-cases/stack/NAME-small and NAME-large, the second 
   --element-size-mm 0.2                        longest element along the radius
   --penalty-MPa-mm 3e6                         stiffness of the contacts`;
 
-export const THEORIES = ['small-deflection', 'large-deflection'] as const satisfies readonly Theory[];
+export const THEORIES = ['small-deflection', 'large-deflection'] as const satisfies readonly AxisymmetricTheory[];
 
 interface Numbers {
   readonly elementSize_mm: number;
@@ -25,7 +25,7 @@ export interface MakeRequest extends Numbers {
   readonly id: string;
   readonly title: string;
   readonly pressures_MPa: readonly number[];
-  readonly theories: readonly Theory[];
+  readonly theories: readonly AxisymmetricTheory[];
 }
 
 export interface CheckRequest extends Numbers {
@@ -88,7 +88,7 @@ function positive(name: string, text: string): number {
   throw new UsageError(`--${name}: got "${text}", wanted a number above 0`);
 }
 
-function theoryOf(text: string): Theory {
+function theoryOf(text: string): AxisymmetricTheory {
   const theory = THEORIES.find((known) => known === text);
   if (theory) return theory;
   throw new UsageError(`--theory: got "${text}", wanted ${THEORIES.join(' or ')}`);

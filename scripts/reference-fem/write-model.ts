@@ -4,13 +4,13 @@
  */
 import type { StackFile } from '../../src/model/project.ts';
 import { SPRING_STEEL } from '../../src/solver/from-model.ts';
-import type { Theory } from '../../src/solver/types.ts';
+import type { AxisymmetricTheory } from '../../src/solver/types.ts';
 import { type Body, bodiesOf, isElastic, topOf } from './bodies.ts';
 import { type ContactPair, contactPairs } from './contact-pairs.ts';
 import { type BodyMesh, type Element, meshBodies } from './mesh.ts';
 
 export interface ModelOptions {
-  readonly theory: Theory;
+  readonly theory: AxisymmetricTheory;
   /** Rising; a first 0 stands for the preloaded stack before any pressure. */
   readonly pressures_MPa: readonly number[];
   readonly penalty_MPa_mm: number;
@@ -181,7 +181,7 @@ interface Step {
   readonly pressure_MPa: number;
   /** The step that moves what began elsewhere than it belongs. */
   readonly first: boolean;
-  readonly theory: Theory;
+  readonly theory: AxisymmetricTheory;
   readonly enlargement: number;
 }
 

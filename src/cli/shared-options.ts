@@ -13,6 +13,11 @@ export const THEORY: Option = {
   choices: THEORIES,
   help: `plate theory; ${DEFAULT_THEORY} unless said otherwise`,
 };
+export const LIFT_THEORY: Option = {
+  ...THEORY,
+  choices: [...THEORIES, 'port-periodic' satisfies Theory],
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise; port-periodic follows the waves of the rim`,
+};
 export const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
 export const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };
 

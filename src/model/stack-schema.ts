@@ -79,6 +79,11 @@ export const springShapes = {
   float: floatSchema.optional(),
 };
 
+const portsUnderShimsSchema = record({
+  count: wholeNumber(1, 100),
+  coveredFraction: numberIn({ above: 0, upTo: 1 }),
+});
+
 export const stackFileSchema = record({
   format: z.literal(STACK_FORMAT),
   version: z.literal(STACK_VERSION),
@@ -88,5 +93,6 @@ export const stackFileSchema = record({
   shims: shimRowsSchema,
   pressureZone: ringSchema,
   seat: ringSchema.extend({ height_mm: seatHeightSchema }).optional(),
+  ports: portsUnderShimsSchema.optional(),
   ...springShapes,
 }).meta({ title: 'Shimwright stack file, version 1' });

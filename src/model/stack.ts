@@ -92,4 +92,13 @@ export interface StackFile extends StackSprings {
   shims: ShimRow[];
   pressureZone: { innerDiameter_mm: number; outerDiameter_mm: number };
   seat?: { innerDiameter_mm: number; outerDiameter_mm: number; height_mm: number };
+  /** When absent, a groove that opens the whole pressure zone. */
+  ports?: PortsUnderShims;
+}
+
+/** Equal ports evenly spaced round the pressure zone. */
+export interface PortsUnderShims {
+  count: number;
+  /** Share of the zone's circumference that they open to the face shim. */
+  coveredFraction: number;
 }

@@ -17,7 +17,7 @@ import { buildHermiteTables } from '../solver/plate/hermite-tables.ts';
 import { createPlate, type Plate, unknownsPerNode } from '../solver/plate/plate.ts';
 import { addElementPressure } from '../solver/plate/pressure-load.ts';
 import { buildRadialMesh } from '../solver/plate/radial-mesh.ts';
-import type { Theory } from '../solver/types.ts';
+import type { AxisymmetricTheory } from '../solver/types.ts';
 
 /**
  * What an edge holds of (w, w′, u):
@@ -45,7 +45,7 @@ export interface SinglePlate {
   readonly inner: Edge;
   readonly outer: Edge;
   readonly load: PlateLoad;
-  readonly theory: Theory;
+  readonly theory: AxisymmetricTheory;
   readonly elements: number;
 }
 

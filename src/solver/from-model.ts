@@ -23,12 +23,13 @@ export { SPRING_STEEL } from './from-model/stacks.ts';
  * @throws InputError `stack.shim.count` when a count is not a whole number of at least 1.
  */
 export function stackFromFile(file: StackFile): StackInput {
-  const { clampDiameter_mm, shims, pressureZone, seat, material } = file;
+  const { clampDiameter_mm, shims, pressureZone, seat, material, ports } = file;
   return {
     clampRadius_m: radius(clampDiameter_mm),
     shims: expandShims(shims, material),
     pressureZone: ring(pressureZone),
     ...(seat && { seat: { ...ring(seat), height_m: metres(seat.height_mm) } }),
+    ...(ports && { ports: { count: ports.count, coveredFraction: ports.coveredFraction } }),
     ...springsFrom(file),
   };
 }

@@ -5,8 +5,11 @@
  * Pressures are absolute where the name says so, otherwise differences. Shims are listed piston side first.
  */
 
+/** Theories in which every shim stays round. */
+export type AxisymmetricTheory = 'small-deflection' | 'large-deflection';
+
 /** Which plate theory gave a number. */
-export type Theory = 'small-deflection' | 'large-deflection';
+export type Theory = AxisymmetricTheory | 'port-periodic';
 
 /**
  * How a numerical solve ended. Only `converged` carries numbers.
@@ -75,16 +78,41 @@ export interface StackInput {
   readonly backingPlate?: { readonly gap_m: number; readonly outerRadius_m?: number };
   readonly coilSpring?: CoilSpringInput;
   readonly float?: FloatInput;
+  readonly ports?: PortsUnderShims;
+}
+
+/** Equal ports evenly spaced round the pressure zone: the pressure acts on what they open to the face shim alone. */
+export interface PortsUnderShims {
+  readonly count: number;
+  /** Share of the zone's circumference that the ports open to the shims, above 0 and at most 1 [-]. */
+  readonly coveredFraction: number;
 }
 
 /** Deflected shape of every single shim on one radial mesh. */
 export interface StackShape {
   /** Strictly rising node radii, length n [m]. */
   readonly radius_m: Float64Array;
-  /** Per single shim: mid-surface lift at its own nodes, from its bore (node `firstNode[s]`) to its rim [m]. */
+  /**
+   * Per single shim: mid-surface lift at its own nodes, from its bore (node `firstNode[s]`) to its rim; the mean round
+   * the circle where it waves [m].
+   */
   readonly lift_m: readonly Float64Array[];
   /** Per single shim: index in `radius_m` of its innermost node, 0 for every shim on the clamp. */
   readonly firstNode: readonly number[];
+  /**
+   * Of waved shims, per single shim, harmonic by harmonic from the first: h_k(r) at its own nodes, with
+   * w(r, θ) = lift + Σ h_k cos(k · waves · θ) and a port, where there are ports, at θ = 0 [m].
+   */
+  readonly harmonics_m?: readonly (readonly Float64Array[])[];
+}
+
+/** How the face shim of a periodic stack waves. */
+export interface Wave {
+  /** Waves round the circle; 0 where the state is round. */
+  readonly waves: number;
+  /** Lift of its rim, least and greatest round the circle [m]. */
+  readonly minEdgeLift_m: number;
+  readonly maxEdgeLift_m: number;
 }
 
 /** How far an axisymmetric state is from ruffling into waves round the circle. */
@@ -128,6 +156,7 @@ export interface ConvergedLift {
   readonly iterations: number;
   /** Largest out-of-balance generalised force over the largest applied or contact one [-]. */
   readonly residual: number;
+  /** Lifts and opening are means round the circle where the stack waves. */
   readonly faceEdgeLift_m: number;
   readonly zoneEdgeLift_m: number;
   /** Least clearance over the seat land, never below 0 by more than the contact tolerance [m]. */
@@ -135,7 +164,7 @@ export interface ConvergedLift {
   readonly shimEdgeLift_m: readonly number[];
   /** Largest radial surface stress of each single shim [Pa]. */
   readonly shimStress_Pa: readonly number[];
-  /** Radial surface stress at the clamp edge, from the clamp moment and membrane force [Pa]. */
+  /** Largest radial surface stress round the clamp edge, from the clamp moment and membrane force [Pa]. */
   readonly shimClampStress_Pa: readonly number[];
   /** Rise of the hub on its float, 0 without one [m]. */
   readonly hubRise_m: number;
@@ -147,7 +176,9 @@ export interface ConvergedLift {
   readonly springForce_N: number;
   /** Present when asked for, under large deflection. */
   readonly waviness?: Waviness;
-  /** Present when asked for: radial and hoop stress along every single shim. */
+  /** Of the port-periodic theory. */
+  readonly wave?: Wave;
+  /** Present when asked for: radial and hoop stress along every single shim, of a waved one along its crest. */
   readonly stress?: readonly ShimStress[];
   readonly shape: StackShape;
 }

@@ -8,6 +8,7 @@ import {
   solveLift,
   stackFromFile,
   type Theory,
+  type Wave,
   type Waviness,
 } from '../../solver/index.ts';
 import { fromSI } from '../../units/convert.ts';
@@ -40,6 +41,11 @@ interface Row {
   readonly hubRise_mm?: number | null;
   /** Only where the solver tested the state for it. */
   readonly waviness?: Waviness;
+  /** Of the port-periodic theory: rim of the face shim round the circle; 0 waves where it is round. */
+  readonly meanEdgeLift_mm?: number | null;
+  readonly minEdgeLift_mm?: number | null;
+  readonly maxEdgeLift_mm?: number | null;
+  readonly waves?: number | null;
   /** Only when asked for; null where the solve failed. */
   readonly shimPeak?: readonly ShimPeak[] | null;
 }
@@ -54,8 +60,18 @@ function numbersOf(point: ConvergedLift, floats: boolean): Omit<Row, 'pressure_M
     shimClampStress_MPa: point.shimClampStress_Pa.map(MPa),
     ...(floats && { hubRise_mm: mm(point.hubRise_m) }),
     ...(point.waviness && { waviness: point.waviness }),
+    ...(point.wave && waveNumbers(point.faceEdgeLift_m, point.wave)),
   };
 }
+
+const waveNumbers = (mean_m: number, { minEdgeLift_m, maxEdgeLift_m, waves }: Wave) => ({
+  meanEdgeLift_mm: mm(mean_m),
+  minEdgeLift_mm: mm(minEdgeLift_m),
+  maxEdgeLift_mm: mm(maxEdgeLift_m),
+  waves,
+});
+
+const NO_WAVE = { meanEdgeLift_mm: null, minEdgeLift_mm: null, maxEdgeLift_mm: null, waves: null };
 
 const NO_NUMBERS: ReturnType<typeof numbersOf> = {
   faceEdgeLift_mm: null,
@@ -68,23 +84,34 @@ const NO_NUMBERS: ReturnType<typeof numbersOf> = {
 
 /**
  * @param pressure_MPa as it was asked for, so that the echo is exact
- * @param floats whether the stack has a float
+ * @param has which numbers the result has beside the usual ones: the rise of a float, the waves of the rim
  */
-export function liftRow(point: LiftPoint, pressure_MPa: number, floats = false): Row {
+export function liftRow(point: LiftPoint, pressure_MPa: number, has: { floats?: boolean; waves?: boolean } = {}): Row {
   const head = { pressure_MPa, status: point.status };
+  const floats = has.floats === true;
   if (point.status === 'converged') return { ...head, ...numbersOf(point, floats) };
-  return { ...head, ...NO_NUMBERS, ...(floats && { hubRise_mm: null }) };
+  return { ...head, ...NO_NUMBERS, ...(floats && { hubRise_mm: null }), ...(has.waves && NO_WAVE) };
 }
 
 /** Columns that only some results have: the rise of a float, the waviness where it was tested. */
 function moreColumns(rows: readonly Row[]) {
   const floats = rows.some((row) => row.hubRise_mm !== undefined);
   const tested = rows.some((row) => row.waviness);
-  const keys = [...(floats ? ['hubRise_mm'] : []), ...(tested ? ['waviness.margin', 'waviness.waves'] : [])];
-  const headings = [...(floats ? ['hub rise mm'] : []), ...(tested ? ['wave margin', 'waves'] : [])];
-  const cells = ({ hubRise_mm, waviness }: Row): Cell[] => [
+  const waved = rows.some((row) => row.waves !== undefined);
+  const keys = [
+    ...(floats ? ['hubRise_mm'] : []),
+    ...(tested ? ['waviness.margin', 'waviness.waves'] : []),
+    ...(waved ? WAVE_KEYS : []),
+  ];
+  const headings = [
+    ...(floats ? ['hub rise mm'] : []),
+    ...(tested ? ['wave margin', 'waves'] : []),
+    ...(waved ? ['mean edge mm', 'least edge mm', 'greatest edge mm', 'waves'] : []),
+  ];
+  const cells = ({ hubRise_mm, waviness, ...row }: Row): Cell[] => [
     ...(floats ? [hubRise_mm ?? null] : []),
     ...(tested ? [waviness?.margin ?? null, waviness?.waves ?? null] : []),
+    ...(waved ? WAVE_KEYS.map((key) => row[key] ?? null) : []),
   ];
   return { keys, headings, cells };
 }
@@ -103,6 +130,7 @@ function asText(rows: readonly Row[]): string {
 
 const isStressed = (rows: readonly Row[]): boolean => rows.some(({ shimPeak }) => shimPeak !== undefined);
 
+const WAVE_KEYS = ['meanEdgeLift_mm', 'minEdgeLift_mm', 'maxEdgeLift_mm', 'waves'] as const;
 const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
 const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
 
@@ -137,8 +165,9 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
   const asked = profiles ? [...pressures_Pa, 0] : pressures_Pa;
   const { theory, points: solved } = solveLift(stack, asked, { theory: theoryOf(values), waviness: true, profiles });
   const points = solved.slice(0, pressures_Pa.length);
+  const waves = theory === 'port-periodic';
   const rows = points.map((point, index) => {
-    const row = liftRow(point, pressures_MPa[index], stack.float !== undefined);
+    const row = liftRow(point, pressures_MPa[index], { floats: stack.float !== undefined, waves });
     return profiles ? { ...row, shimPeak: peaksOf(stack, solved[solved.length - 1], point) } : row;
   });
   return {

@@ -3,13 +3,13 @@ import { validateStackFile } from '../../model/validate.ts';
 import { z } from '../../model/zod.ts';
 import { stackFromFile } from '../../solver/from-model.ts';
 import { solveLift } from '../../solver/stack/solve-lift.ts';
-import type { ConvergedLift } from '../../solver/types.ts';
+import type { ConvergedLift, Wave } from '../../solver/types.ts';
 import { formatFault, InputError } from '../../units/fault.ts';
 import { millimetresFromMetres as millimetres, pascalsFromMegapascals } from '../../units/si.ts';
 import { evaluated, evaluateRows, evaluator, failed, type Quantities } from '../evaluator.ts';
 
 const schema = z.strictObject({
-  theory: z.enum(['small-deflection', 'large-deflection']),
+  theory: z.enum(['small-deflection', 'large-deflection', 'port-periodic']),
   pressures_MPa: z.array(z.number()),
   stack: z.unknown(),
 });
@@ -17,6 +17,8 @@ const schema = z.strictObject({
 /**
  * Per pressure, named `<p> MPa …`: `faceEdgeLift`, `zoneEdgeLift`, `shim <n> edgeLift` [mm], `shim <n> clampStress`,
  * `largestClampStress` [MPa], `clampForce`, `plateForce`, `seatForce` [N]. Shims are counted from 1, piston side first.
+ * Where the theory follows waves, also `minEdgeLift` and `maxEdgeLift` of the face shim [mm] and the number of `waves`;
+ * the other lifts are means round the circle.
  */
 export const stackLift = evaluator(schema, ({ theory, pressures_MPa, stack }) => {
   const checked = validateStackFile(stack);
@@ -45,5 +47,11 @@ function liftQuantities(point: ConvergedLift): Quantities {
     quantities[`shim ${i + 1} edgeLift`] = millimetres(lift_m);
     quantities[`shim ${i + 1} clampStress`] = point.shimClampStress_Pa[i] / 1e6;
   });
-  return quantities;
+  return { ...quantities, ...(point.wave && waveQuantities(point.wave)) };
 }
+
+const waveQuantities = ({ minEdgeLift_m, maxEdgeLift_m, waves }: Wave): Quantities => ({
+  minEdgeLift: millimetres(minEdgeLift_m),
+  maxEdgeLift: millimetres(maxEdgeLift_m),
+  waves,
+});

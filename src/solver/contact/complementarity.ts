@@ -14,6 +14,7 @@
  * its Applications 8 (1974) 53-66 for the single exchange (from memory).
  */
 import { factorCholesky, solveCholesky } from '../linalg/dense-cholesky.ts';
+import { factorDenseLdl, solveDenseLdl } from '../linalg/dense-ldl.ts';
 import { type Compliance, columnOf } from './compliance.ts';
 import { type ContactPairs, RIGID } from './contact-pairs.ts';
 
@@ -71,17 +72,23 @@ export function createContactProblem(pairs: ContactPairs, compliances: readonly 
 /**
  * Solves for `force`, `closed` and `gap` from `freeGap`.
  * @param gapTolerance_m a gap above minus this counts as not broken [m]
- * @returns 'contact-not-resolved' when the exchanges run out, 'singular' when M of the closed pairs is not definite
+ * @param negativeModes of the plates' tangents when none of them is tied to another. Where there are any, the closed
+ *   pairs must hold every one of them, which M of these pairs tells by having as many (Sylvester's law of inertia)
+ * @returns 'contact-not-resolved' when the exchanges run out, 'singular' when M of the closed pairs is not definite or
+ *   does not hold the negative modes
  */
-export function solveContact(problem: ContactProblem, gapTolerance_m: number): ContactStatus {
+export function solveContact(problem: ContactProblem, gapTolerance_m: number, negativeModes = 0): ContactStatus {
   const { pairs, closed, force, lastForce } = problem;
   lastForce.set(force);
   let fewest = pairs.size + 1;
   let patience = PATIENCE;
-  for (let exchange = 0; exchange < EXCHANGE_LIMIT * (pairs.size + 1); exchange++) {
-    if (!solveClosedPairs(problem)) return 'singular';
+  // Where M is not definite nothing promises an end.
+  const limit = negativeModes > 0 ? PATIENCE : EXCHANGE_LIMIT * (pairs.size + 1);
+  for (let exchange = 0; exchange < limit; exchange++) {
+    const held = solveClosedPairs(problem, negativeModes);
+    if (held === undefined) return 'singular';
     const broken = countBroken(problem, gapTolerance_m);
-    if (broken === 0) return 'resolved';
+    if (broken === 0) return held === negativeModes ? 'resolved' : 'singular';
     if (broken < fewest) {
       fewest = broken;
       patience = PATIENCE;
@@ -106,8 +113,8 @@ function countBroken(problem: ContactProblem, gapTolerance: number): number {
   return broken;
 }
 
-/** Forces that close exactly the pairs of the set A, then all gaps. */
-function solveClosedPairs(problem: ContactProblem): boolean {
+/** Forces that close exactly the pairs of the set A, then all gaps. @returns the negative eigenvalues of M, if it has a factor */
+function solveClosedPairs(problem: ContactProblem, negativeModes: number): number | undefined {
   const { pairs, closed, force, matrix, rhs, members } = problem;
   let n = 0;
   for (let c = 0; c < pairs.size; c++) {
@@ -120,12 +127,23 @@ function solveClosedPairs(problem: ContactProblem): boolean {
     const held = (matrix[i * n + i] * PROXIMAL_SHARE) / (1 + PROXIMAL_SHARE);
     rhs[i] = held * problem.lastForce[c] - problem.freeGap[c];
   }
-  if (!factorCholesky(matrix, n)) return false;
-  solveCholesky(matrix, n, rhs);
+  const negative = negativeModes > 0 ? factorDenseLdl(matrix, n) : factorCholesky(matrix, n) ? 0 : undefined;
+  if (negative === undefined) return undefined;
+  if (negativeModes > 0) solveDenseLdl(matrix, n, rhs);
+  else solveCholesky(matrix, n, rhs);
   for (let i = 0; i < n; i++) force[members[i]] = rhs[i];
   liftByForces(problem, n);
   readGaps(problem);
-  return true;
+  return negative;
+}
+
+/** Negative modes of the plates' tangents that the pairs that press hold, see docs/theory-waviness.md; undefined without a factor of M. */
+export function countHeldModes(problem: ContactProblem): number | undefined {
+  const { pairs, force, matrix, members } = problem;
+  let n = 0;
+  for (let c = 0; c < pairs.size; c++) if (force[c] > 0) members[n++] = c;
+  fillMatrix(problem, n);
+  return factorDenseLdl(matrix, n);
 }
 
 /** Lower triangle of M for the closed pairs: the change of one gap for a unit force in another. */

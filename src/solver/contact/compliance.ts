@@ -8,17 +8,17 @@
  * c comes from the plate's factored tangent, so under large deflection it is the compliance at the present state.
  */
 import { solveBandedLdl } from '../linalg/banded-ldl.ts';
-import type { Plate } from '../plate/plate.ts';
+import type { ContactBody } from './contact-body.ts';
 
 export interface Compliance {
-  readonly plate: Plate;
+  readonly plate: ContactBody;
   /** Column j at j nodes, valid where `known[j]` is 1. */
   readonly columns: Float64Array;
   readonly known: Uint8Array;
   readonly scratch: Float64Array;
 }
 
-export function createCompliance(plate: Plate): Compliance {
+export function createCompliance(plate: ContactBody): Compliance {
   return {
     plate,
     columns: new Float64Array(plate.nodes * plate.nodes),

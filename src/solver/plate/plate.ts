@@ -13,14 +13,14 @@
  * A merged plate of shims with equal rim and equal ν has ΣD and ΣC: they share w, and the in-plane equilibrium of u
  * does not contain the thickness, so they share u as well.
  */
-import type { Theory } from '../types.ts';
+import type { AxisymmetricTheory } from '../types.ts';
 import { bendingElementMatrices, membraneElementMatrices } from './element-matrices.ts';
 import { U_AT, W_AT } from './element-unknowns.ts';
 import { GAUSS_POINTS, type HermiteTables } from './hermite-tables.ts';
 
 export interface Plate {
   readonly tables: HermiteTables;
-  readonly theory: Theory;
+  readonly theory: AxisymmetricTheory;
   /** Mesh node of the inner edge; 0 for every plate on the clamp. */
   readonly first: number;
   /** Nodes of the plate, numbered from its inner edge; its elements are nodes - 1 of the mesh from `first` on. */
@@ -75,16 +75,16 @@ export interface PlateDescription {
 }
 
 /** Unknowns a node has under a theory. */
-export function unknownsPerNode(theory: Theory): 2 | 4 {
+export function unknownsPerNode(theory: AxisymmetricTheory): 2 | 4 {
   return theory === 'large-deflection' ? 4 : 2;
 }
 
 /** What an inner clamp holds at node 0: w and w′, and under large deflection u. */
-export function clampedInnerEdge(theory: Theory): number[] {
+export function clampedInnerEdge(theory: AxisymmetricTheory): number[] {
   return theory === 'large-deflection' ? [0, 1, 2] : [0, 1];
 }
 
-export function createPlate(tables: HermiteTables, theory: Theory, description: PlateDescription): Plate {
+export function createPlate(tables: HermiteTables, theory: AxisymmetricTheory, description: PlateDescription): Plate {
   const { nodes, D, C, nu, first = 0 } = description;
   const d = unknownsPerNode(theory);
   const size = nodes * d;

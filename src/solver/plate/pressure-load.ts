@@ -5,6 +5,7 @@
  * |---|---|---|
  * | r1, r2, r3 | m | inner edge of the zone, outer edge, edge where the pressure has fallen to nothing |
  * | p | - | pressure as a share of the zone's: 1 from r1 to r2, then ln(r3/r)/ln(r3/r2) |
+ * | φ | - | share of the circumference on which it acts, spread evenly |
  *
  * The fall is that of creeping flow between parallel discs; source: Bird, Stewart & Lightfoot, Transport Phenomena
  * (radial flow between discs). Element edges must lie on r1, r2 and r3.
@@ -16,6 +17,8 @@ export interface PressureRing {
   readonly outer_m: number;
   /** Where the pressure has fallen to nothing; equal to `outer_m` when it ends at once. */
   readonly end_m: number;
+  /** Share of the circumference on which the pressure acts, spread evenly; 1 when absent. */
+  readonly covered?: number;
 }
 
 /**
@@ -41,8 +44,8 @@ export function addElementPressure(
   }
 }
 
-/** Pressure at radius r as a share of the pressure of the zone. */
-export function pressureShare({ inner_m, outer_m, end_m }: PressureRing, r: number): number {
+/** Pressure at radius r, mean round the circle, as a share of the pressure of the zone. */
+export function pressureShare({ inner_m, outer_m, end_m, covered = 1 }: PressureRing, r: number): number {
   if (r < inner_m || r > end_m) return 0;
-  return r <= outer_m ? 1 : Math.log(end_m / r) / Math.log(end_m / outer_m);
+  return r <= outer_m ? covered : (covered * Math.log(end_m / r)) / Math.log(end_m / outer_m);
 }

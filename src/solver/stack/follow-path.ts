@@ -7,8 +7,9 @@
  * | ramp | - | share of every interference that is enforced |
  * | rise | m | rise of the hub on its float |
  */
+
+import type { BalancedSystem } from './balanced-system.ts';
 import { type Equilibrium, equilibrate } from './equilibrate.ts';
-import type { StackSystem } from './stack-system.ts';
 
 /** Halvings of a load step before it is given up. */
 const HALVING_LIMIT = 6;
@@ -27,7 +28,7 @@ export interface LoadState {
  *   at `from`
  */
 export function followPath(
-  system: StackSystem,
+  system: BalancedSystem,
   from: LoadState,
   to: LoadState,
   start: SavedState = saveState(system, from.p),
@@ -72,14 +73,14 @@ export interface SavedState {
   readonly force: Float64Array;
 }
 
-export function saveState(system: StackSystem, p: number): SavedState {
-  const { hubRise_m, plates, contact } = system;
-  const x = plates.map((plate) => plate.x.slice());
+export function saveState(system: BalancedSystem, p: number): SavedState {
+  const { hubRise_m, bodies, contact } = system;
+  const x = bodies.map((body) => body.x.slice());
   return { p, hubRise_m, x, closed: contact.closed.slice(), force: contact.force.slice() };
 }
 
-export function restoreState(system: StackSystem, saved: SavedState): void {
-  for (const [k, plate] of system.plates.entries()) plate.x.set(saved.x[k]);
+export function restoreState(system: BalancedSystem, saved: SavedState): void {
+  for (const [k, body] of system.bodies.entries()) body.x.set(saved.x[k]);
   system.contact.closed.set(saved.closed);
   // The next solve holds contact forces near the last ones, which a failed one may have left as no numbers.
   system.contact.force.set(saved.force);

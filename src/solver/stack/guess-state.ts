@@ -11,7 +11,7 @@
  * A ring that nothing clamps may lie anywhere, and a coned shim may snap. A stack with one of these is guessed between
  * its two neighbours only, where all gaps stay open since they are linear in the unknowns, or else where it is.
  */
-import type { Plate } from '../plate/plate.ts';
+import type { Body } from './balanced-system.ts';
 import type { SavedState } from './follow-path.ts';
 import type { MergedPlate } from './merge-neighbours.ts';
 
@@ -20,7 +20,7 @@ const FARTHEST = 10;
 
 /** What a guess asks of a stack system. */
 interface Guessed {
-  readonly plates: readonly Pick<Plate, 'x'>[];
+  readonly bodies: readonly Pick<Body, 'x'>[];
   readonly merged: readonly Pick<MergedPlate, 'clamped' | 'dish_m'>[];
 }
 
@@ -28,14 +28,14 @@ interface Guessed {
  * Puts the plates there; surfaces may pass through one another.
  * @param solved states in order of pressure @param i the one next below p, or the least
  */
-export function guessState({ plates, merged }: Guessed, solved: readonly SavedState[], i: number, p: number): void {
+export function guessState({ bodies, merged }: Guessed, solved: readonly SavedState[], i: number, p: number): void {
   const steady = merged.every(({ clamped, dish_m }) => clamped && dish_m === 0);
   const known = steady ? neighbours(solved, i, p) : solved.slice(i, solved[i].p < p ? i + 2 : i + 1);
   const weights = lagrangeWeights(
     known.map((state) => Math.cbrt(state.p)),
     Math.cbrt(p),
   );
-  for (const [k, { x }] of plates.entries()) {
+  for (const [k, { x }] of bodies.entries()) {
     x.fill(0);
     for (const [s, state] of known.entries()) for (let j = 0; j < x.length; j++) x[j] += weights[s] * state.x[k][j];
   }

@@ -11,10 +11,11 @@
 import { RIGID } from '../contact/contact-pairs.ts';
 import { clampStrain, elementStrains, type RadialStrain, surfaceStress } from '../plate/surface-stress.ts';
 import type { ConvergedLift, StackShape } from '../types.ts';
+import { gapOf } from './balanced-system.ts';
 import type { Equilibrium } from './equilibrate.ts';
 import { coneHeight } from './layers.ts';
 import { clampForce } from './settle-hub.ts';
-import { gapOf, type StackSystem } from './stack-system.ts';
+import type { StackSystem } from './stack-system.ts';
 
 /** @param system in balance under p with the seat fully raised */
 export function readLift(system: StackSystem, p: number, { iterations, residual }: Equilibrium): ConvergedLift {

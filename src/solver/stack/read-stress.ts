@@ -2,7 +2,8 @@
 import { cutLoads, sectionStrains } from '../plate/section-strains.ts';
 import { stressProfile } from '../plate/stress-profile.ts';
 import type { ShimInput, ShimStress } from '../types.ts';
-import { loadedPlate, type StackSystem } from './stack-system.ts';
+import { loadedPlate } from './laid-stack.ts';
+import type { StackSystem } from './stack-system.ts';
 
 /** @returns reads one profile a single shim, piston side first, equal shims of a plate sharing one, when the system is in balance under p [Pa] */
 export function stressReader({ plates, merged, stack, tables, ring }: StackSystem): (p: number) => ShimStress[] {

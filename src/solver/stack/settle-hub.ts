@@ -13,16 +13,16 @@
  * (1971) 168-174 (from memory).
  */
 import type { FloatInput } from '../types.ts';
+import type { BalancedSystem } from './balanced-system.ts';
 import type { Equilibrium } from './equilibrate.ts';
 import { followPath } from './follow-path.ts';
-import type { StackSystem } from './stack-system.ts';
 
 /** Imbalance of the hub that counts as none, as a share of the spring force or the shims' force. */
 const HUB_TOLERANCE = 1e-7;
 const HUB_LIMIT = 60;
 
 /** @param system in balance under p at its present rise @returns the balance with the hub settled, or the failure */
-export function settleHub(system: StackSystem, p: number, float: FloatInput): Equilibrium {
+export function settleHub(system: BalancedSystem, p: number, float: FloatInput): Equilibrium {
   const at = (z: number): { end: Equilibrium; phi: number } => {
     const end = followPath(system, { p, ramp: 1, rise: system.hubRise_m }, { p, ramp: 1, rise: z });
     return { end, phi: clampForce(system, p) - float.preload_N - float.rate_N_m * z };
@@ -45,9 +45,8 @@ export function settleHub(system: StackSystem, p: number, float: FloatInput): Eq
 }
 
 /** Force of the clamped shims on the hub, away from the piston [N]. */
-export function clampForce({ plates, merged }: StackSystem, p: number): number {
+export function clampForce({ bodies }: BalancedSystem, p: number): number {
   let sum = 0;
-  for (const [k, { unitLoad, internal }] of plates.entries())
-    if (merged[k].clamped) sum += p * unitLoad[0] - internal[0];
+  for (const { unitLoad, internal, held } of bodies) for (const i of held) sum += p * unitLoad[i] - internal[i];
   return sum;
 }

@@ -7,7 +7,7 @@
  */
 import { InputError } from '../../units/fault.ts';
 import type { LiftPoint, LiftResult, StackInput } from '../types.ts';
-import { createLoadedStack, type SolveLiftOptions } from './loaded-stack.ts';
+import { loadStack, type SolveLiftOptions } from './load-stack.ts';
 
 /**
  * @param pressures_Pa pressures on the zone, >= 0, in any order; they are visited from the least to the greatest [Pa]
@@ -16,7 +16,7 @@ import { createLoadedStack, type SolveLiftOptions } from './loaded-stack.ts';
  */
 export function solveLift(stack: StackInput, pressures_Pa: readonly number[], options: SolveLiftOptions): LiftResult {
   pressures_Pa.forEach(requirePressure);
-  const loaded = createLoadedStack(stack, options);
+  const loaded = loadStack(stack, options);
   const order = pressures_Pa.map((_, i) => i).sort((i, j) => pressures_Pa[i] - pressures_Pa[j]);
   const points: LiftPoint[] = new Array(pressures_Pa.length);
   for (const i of order) points[i] = loaded.at(pressures_Pa[i]);

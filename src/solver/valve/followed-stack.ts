@@ -9,6 +9,7 @@ import type { StackTable } from '../damper/types.ts';
 import { stackLife } from '../life/stack-life.ts';
 import { stackStresses } from '../life/stack-stresses.ts';
 import { createLoadedStack } from '../stack/loaded-stack.ts';
+import { createLoadedPeriodicStack } from '../stack/periodic/loaded-periodic-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { LiftPoint, ShimStress, SolveHooks, StackInput, Theory } from '../types.ts';
 import type { LiftSolver } from './stack-samples.ts';
@@ -23,7 +24,9 @@ interface FollowedStack {
 
 /** @throws InputError `stack.*` for a stack outside the model */
 function followStack(stack: StackInput, theory: Theory): FollowedStack {
-  const loaded = createLoadedStack(stack, { theory, landPressure: 'falling', profiles: true });
+  const options = { landPressure: 'falling', profiles: true } as const;
+  const round = theory === 'port-periodic' ? undefined : createLoadedStack(stack, { ...options, theory });
+  const loaded = round ?? createLoadedPeriodicStack(stack, options);
   const profiles = new Map<number, readonly ShimStress[]>();
   const at = (p: number): LiftPoint => {
     const point = loaded.at(p);
@@ -36,7 +39,7 @@ function followStack(stack: StackInput, theory: Theory): FollowedStack {
     const states = table.pressure_Pa.map((p) => profiles.get(p)).filter((stress) => stress !== undefined);
     if (states.length !== table.pressure_Pa.length) throw new Error('every pressure of the table was solved here');
     const life = stackLife(stack.shims, states);
-    const waves = theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, loaded) : undefined;
+    const waves = round && theory === 'large-deflection' ? findWavesOnset(table.pressure_Pa, round) : undefined;
     const stresses = stackStresses(stack.shims, states);
     return { ...table, ...(waves && { waves }), ...(life && { life }), stresses };
   };

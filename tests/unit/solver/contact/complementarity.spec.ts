@@ -202,6 +202,20 @@ describe('statuses', () => {
     expect(solveContact(problem, GAP_TOLERANCE)).toBe('singular');
   });
 
+  it('resolved where the closed pairs hold the negative modes of the tangents, and only there', () => {
+    const held = () => {
+      const problem = overGround([[-1]], [0.5]);
+      problem.closed[0] = 1;
+      return problem;
+    };
+    const problem = held();
+    expect(solveContact(problem, GAP_TOLERANCE, 1)).toBe('resolved');
+    // g = q + M λ = 0.5 - λ.
+    expect(problem.force[0]).toBeCloseTo(0.5, 8);
+    expect(solveContact(held(), GAP_TOLERANCE)).toBe('singular');
+    expect(solveContact(held(), GAP_TOLERANCE, 2)).toBe('singular');
+  });
+
   it('contact-not-resolved: compliances that are no longer mutual, so that no set holds', () => {
     // A force at 1 draws the gap at 0 down by 3, while one at 0 leaves 1 alone: sets {1} and {0, 1} send to each other.
     const problem = overGround(

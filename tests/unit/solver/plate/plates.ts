@@ -8,7 +8,7 @@ import {
   type PlateDescription,
 } from '../../../../src/solver/plate/plate.ts';
 import { buildRadialMesh } from '../../../../src/solver/plate/radial-mesh.ts';
-import type { Theory } from '../../../../src/solver/types.ts';
+import type { AxisymmetricTheory } from '../../../../src/solver/types.ts';
 
 interface MeshDescription {
   readonly breaks: readonly number[];
@@ -17,7 +17,7 @@ interface MeshDescription {
 
 /** Clamp at 1, rim at 2.5, D = 2, C = 300 (a thickness of about 0.28). */
 export function unitPlate(
-  theory: Theory,
+  theory: AxisymmetricTheory,
   rest: Partial<PlateDescription> = {},
   { breaks, elements }: MeshDescription = { breaks: [1, 2.5], elements: 4 },
 ): Plate {
@@ -30,7 +30,7 @@ export function unitPlate(
 export const states = fc.record({
   lifts: fc.array(fc.integer({ min: -500, max: 500 }), { minLength: 40, maxLength: 40 }),
   initialSlope: fc.constantFrom(0, 0.1, -0.2),
-  theory: fc.constantFrom<Theory>('small-deflection', 'large-deflection'),
+  theory: fc.constantFrom<AxisymmetricTheory>('small-deflection', 'large-deflection'),
   springs: fc.constantFrom([], [{ node: 2, rate_N_m: 7, preload_N: 3 }]),
 });
 

@@ -1,21 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { annulusUnderLineLoad } from '../../../../src/solver/plate/annulus-under-line-load.ts';
-import {
-  CORRECTION_TOLERANCE,
-  equilibrate,
-  ITERATION_LIMIT,
-  RESIDUAL_TOLERANCE,
-} from '../../../../src/solver/stack/equilibrate.ts';
-import { createStackSystem, gapOf } from '../../../../src/solver/stack/stack-system.ts';
-import type { Theory } from '../../../../src/solver/types.ts';
+import { gapOf } from '../../../../src/solver/stack/balanced-system.ts';
+import { equilibrate, ITERATION_LIMIT, RESIDUAL_TOLERANCE } from '../../../../src/solver/stack/equilibrate.ts';
+import { CORRECTION_TOLERANCE, createStackSystem } from '../../../../src/solver/stack/stack-system.ts';
+import type { AxisymmetricTheory } from '../../../../src/solver/types.ts';
 import { SEAT, stackOf, steel } from './steel.ts';
 
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
+const THEORIES: readonly AxisymmetricTheory[] = ['small-deflection', 'large-deflection'];
 const half = stackOf([steel(24, 0.2)], { pressureZone: { innerRadius_m: 6e-3, outerRadius_m: 12e-3 } });
 /** E t³/12(1 - ν²) of 0.2 mm of spring steel, by hand [N·m]. */
 const D = 0.150916;
 
-const systemOf = (stack: Parameters<typeof createStackSystem>[0], theory: Theory, elements = 16) =>
+const systemOf = (stack: Parameters<typeof createStackSystem>[0], theory: AxisymmetricTheory, elements = 16) =>
   createStackSystem(stack, { theory, elements });
 const rimLift = ({ plates: [{ x, size, d }] }: ReturnType<typeof systemOf>) => x[size - d];
 const seatForce = ({ contact }: ReturnType<typeof systemOf>) => contact.force.reduce((sum, f) => sum + f, 0);

@@ -20,7 +20,7 @@ const line = (p: number): number[] => parabola(p).slice(0, 2);
 /** Unknowns of a stack of one plate after the guess. */
 function guess(plate: typeof FLAT, solved: readonly SavedState[], i: number, p: number): number[] {
   const x = Float64Array.from(solved[i].x[0], () => Number.NaN);
-  guessState({ plates: [{ x }], merged: [plate] }, solved, i, p);
+  guessState({ bodies: [{ x }], merged: [plate] }, solved, i, p);
   return [...x];
 }
 

@@ -3,20 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { equilibrate } from '../../../../src/solver/stack/equilibrate.ts';
 import { clampForce, settleHub } from '../../../../src/solver/stack/settle-hub.ts';
 import { createStackSystem } from '../../../../src/solver/stack/stack-system.ts';
-import type { FloatInput, StackInput, Theory } from '../../../../src/solver/types.ts';
+import type { AxisymmetricTheory, FloatInput, StackInput } from '../../../../src/solver/types.ts';
 import { SEAT, stackOf, steel } from './steel.ts';
 
 const float: FloatInput = { travel_m: 0.4e-3, rate_N_m: 1e4, preload_N: 10 };
 const AREA_M2 = Math.PI * (13.8e-3 ** 2 - 8.25e-3 ** 2);
 const free = stackOf([steel(30, 0.3), steel(20, 0.3)], { float });
 
-function settled(stack: StackInput, p: number, theory: Theory, { ...spring } = float) {
+function settled(stack: StackInput, p: number, theory: AxisymmetricTheory, { ...spring } = float) {
   const system = createStackSystem(stack, { theory });
   equilibrate(system, p, 1);
   return { end: settleHub(system, p, spring), system };
 }
 
-describe.each<Theory>(['small-deflection', 'large-deflection'])('%s: a floating hub', (theory) => {
+describe.each<AxisymmetricTheory>(['small-deflection', 'large-deflection'])('%s: a floating hub', (theory) => {
   it.each([
     ['stays on its stop until the shims overcome the preload', 0.9 * 10, 0],
     ['rises by what its spring gives', 10 + 1.7, 0.17e-3],
