@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
+import { keeping } from '../../src/ui/text/keeping.ts';
 import { lessonsWords as words } from '../../src/ui/text/lessons.ts';
 import { barriers, cell, demoText, drop, fromMenu, onBench, SCREENS, settled } from './bench-page.ts';
 
@@ -86,6 +87,33 @@ describe('a lesson', () => {
       await expect.poll(() => name(page)).toBe('Mine');
       expect(await cell(page, 0, 'count').inputValue()).toBe('2');
       await expect.poll(() => title(page)).toBe(words.title);
+    }));
+
+  it('leaves its copy with the deleted projects when another one is opened, and undo goes on with it', () =>
+    onBench(async (page) => {
+      await open(page);
+      await pick(page, 'preload');
+      await page.getByLabel(text.stack.seatHeight, { exact: true }).fill('0.15');
+      await result(page, 'met');
+      await page.locator('.saving.saved').waitFor({ state: 'attached' });
+      const copy = words.project(words.lessons.preload.title);
+      await page.getByRole('button', { name: text.bar.demo, exact: true }).click();
+      await expect.poll(() => name(page)).not.toBe(copy);
+
+      const dialog = page.getByRole('dialog');
+      const deleted = dialog.getByRole('region', { name: keeping.projects.deleted });
+      await page.getByRole('button', { name: keeping.projects.open }).click();
+      await expect.poll(() => deleted.textContent()).toContain(copy);
+      await page.keyboard.press('Escape');
+
+      await page.getByRole('button', { name: /^Undo/ }).first().click();
+      await expect.poll(() => name(page)).toBe(copy);
+      await result(page, 'met');
+      await page.getByLabel(text.stack.seatHeight, { exact: true }).fill('0.16');
+      await page.locator('.saving.saved').waitFor({ state: 'attached' });
+      await page.getByRole('button', { name: keeping.projects.open }).click();
+      await expect.poll(() => dialog.locator('[data-project]').first().textContent()).toContain(copy);
+      expect(await deleted.filter({ hasText: copy }).count()).toBe(0);
     }));
 
   it('about the gas is answered in the damper form', () =>

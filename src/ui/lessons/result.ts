@@ -9,7 +9,7 @@ import type { ForceCurve } from '../app/solved.ts';
 import { project, theory, topSpeed } from '../app/store.ts';
 import { check, type Verdict } from './check.ts';
 import { OWN_BUILD } from './document.ts';
-import { active, resumeLesson, type Session } from './session.ts';
+import { active, followCopy, resumeLesson, type Session } from './session.ts';
 
 /** Speeds, theory and stroke that a curve was solved with: two curves are compared only where these are the same. */
 const benchKey = (): string => JSON.stringify([topSpeed.value, theory.value, position_m.value]);
@@ -71,6 +71,10 @@ function show(next: Result | undefined, session: Session | undefined): void {
 /** Starts following the lesson that is open. */
 export function startLessons(): void {
   resumeLesson();
+  effect(() => {
+    const now = active.value;
+    untracked(() => followCopy(now));
+  });
   effect(() => {
     const [session, bench] = [active.value, benchKey()];
     if (session) untracked(() => void solveStart(session, bench));

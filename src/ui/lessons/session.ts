@@ -81,7 +81,6 @@ export function openLesson(lesson: Lesson): void {
   setTopSpeed(Math.max(topSpeed.peek(), LEAST_TOP_M_S));
   setCursor(lesson.cursor_m_s);
   rememberLesson({ lesson: lesson.id, copyId, back: before.back });
-  if (left) void putAway(left.copyId);
 }
 
 /** After a reload: goes on with the lesson of this tab, if its copy is what is open. */
@@ -113,7 +112,18 @@ export async function leaveLesson(): Promise<void> {
   setTopSpeed(back.top_m_s);
   setCursor(back.cursor_m_s);
   rememberLesson(undefined);
-  await putAway(left.copyId);
+}
+
+let followed: string | undefined;
+
+/**
+ * A copy that is left, by whatever way, lies with the deleted projects: it can be taken back there and does not crowd the
+ * person's own. Undo goes on with it, and the first save from there keeps it again.
+ */
+export function followCopy(now: Session | undefined): void {
+  const left = followed;
+  followed = now?.copyId;
+  if (left !== undefined && left !== followed) void putAway(left);
 }
 
 export const placeOf = (id: LessonId): number => LESSONS.findIndex((lesson) => lesson.id === id);
