@@ -8,6 +8,7 @@ import {
   MAX_FILE_LINES,
   noChanceNoClock,
   noUnitFactors,
+  noWords,
   type Rule,
   symbolTable,
 } from './house-rules.ts';
@@ -31,6 +32,16 @@ describe('the sources', () => {
     expect(breachesIn(below('src/model', 'src/solver', 'src/cli', 'src/ui', 'workers'), noUnitFactors)).toEqual([]));
 });
 
+const pageSources = below('src/ui');
+for (const path of pageSources.keys()) if (path.startsWith('src/ui/text/')) pageSources.delete(path);
+// A selector of two classes; faults of a worker whose console is its only reader; the columns of a file, alike in every language.
+for (const path of ['export/section-export', 'offline/service-worker', 'proof/proof-export'])
+  expect(pageSources.delete(`src/ui/${path}.ts`)).toBe(true);
+
+describe('the page', () => {
+  it('has all its words in src/ui/text', () => expect(breachesIn(pageSources, noWords)).toEqual([]));
+});
+
 describe('a planted breach', () => {
   const long = (lines: number) => 'const a = 1;\n'.repeat(lines);
   it.each<[string, Rule, string, string, number]>([
@@ -48,6 +59,16 @@ describe('a planted breach', () => {
     ['letters without a table', symbolTable, 'src/solver/a.ts', 'const f = (r: number, D: number) => r * D;', 1],
     ['letters with one', symbolTable, 'src/solver/a.ts', '/** | symbol | unit | meaning | */ const D = 1;', 0],
     ['counters', symbolTable, 'src/solver/a.ts', 'for (let i = 0; i < 2; i++) {}', 0],
+    ['words on the page', noWords, 'src/ui/a.tsx', 'const a = <p>Close</p>;', 1],
+    ['a word in a label', noWords, 'src/ui/a.tsx', 'const a = <button aria-label="Close" />;', 1],
+    ['a word in a computed title', noWords, 'src/ui/a.tsx', 'const a = <b title={open ? "Close" : word} />;', 1],
+    ['words around a number', noWords, 'src/ui/a.tsx', `const a = <b title={\`\${n} shims\`} />;`, 1],
+    ['words that are told', noWords, 'src/ui/a.ts', "tell('Nothing was solved');", 1],
+    ['a label of a step', noWords, 'src/ui/a.ts', "commit(next, { label: 'Undo' });", 1],
+    ['classes', noWords, 'src/ui/a.tsx', 'const a = <b class="way up">{text.up}</b>;', 0],
+    ['signs and numbers', noWords, 'src/ui/a.tsx', `const a = <b title={\`\${n} ×\`}>+ 12</b>;`, 0],
+    ['a fault of the program', noWords, 'src/ui/a.ts', "throw new Error('nothing is open yet');", 0],
+    ['names within an attribute', noWords, 'src/ui/a.tsx', "const a = <b title={show('speed', v)} />;", 0],
     ['inches', noUnitFactors, 'src/ui/a.ts', 'const width_mm = 2 * 25.4;', 1],
     ['inches in a text', noUnitFactors, 'src/ui/a.ts', "const help = 'one inch is 25.4 mm';", 0],
   ])('%s', (_, rule, path, text, count) => {

@@ -63,6 +63,43 @@ export const noUnitFactors: Rule = (path, text) =>
     .filter(({ text: digits }) => UNIT_FACTORS.has(Number(digits)) || UNIT_OFFSETS.has(Number(digits)))
     .map((node) => `the unit factor ${node.getText()}`);
 
+/** Attributes of an element that a person reads or hears. */
+const READ_ALOUD =
+  /^(aria-(label|description|roledescription|valuetext|placeholder)|title|placeholder|alt|label|message)$/;
+const LETTER = /\p{L}/u;
+const TWO_WORDS = /\p{L}{2,},? \p{L}{2,}/u;
+
+type Written = ts.StringLiteralLike | ts.TemplateLiteralLikeNode;
+const isWritten = (node: ts.Node): node is Written =>
+  ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddle(node) || ts.isTemplateTail(node);
+
+/** What stands nearest around a text and says what it is for: an attribute, an error thrown, or nothing of these. */
+function purposeOf(node: ts.Node): string {
+  for (let at = node.parent; at && !ts.isStatement(at); at = at.parent) {
+    if (ts.isJsxAttribute(at)) return at.name.getText();
+    if (ts.isNewExpression(at)) return at.expression.getText();
+    if (ts.isPropertyAssignment(at) && at.initializer === node) return at.name.getText();
+    // Arguments and what is compared with are names within the program, but for sentences.
+    if (ts.isFunctionLike(at) || ts.isCallExpression(at) || ts.isBinaryExpression(at)) return '';
+  }
+  return '';
+}
+
+/** Names of classes, and faults of the program that nobody is meant to see. */
+const NOT_READ = /^(class|className|d|style|transform|Error|DOMException|TypeError|RangeError)$/;
+
+/** Words of the bench stand in its catalogue, so that a translation is one folder. */
+export const noWords: Rule = (path, text) =>
+  nodesOf(parse(path, text)).flatMap((node) => {
+    if (ts.isJsxText(node)) return LETTER.test(node.text) ? [`the words ${JSON.stringify(node.text.trim())}`] : [];
+    if (!isWritten(node)) return [];
+    const purpose = purposeOf(node);
+    const isRead = READ_ALOUD.test(purpose)
+      ? LETTER.test(node.text)
+      : TWO_WORDS.test(node.text) && !NOT_READ.test(purpose);
+    return isRead ? [`the words ${JSON.stringify(node.text)}`] : [];
+  });
+
 function nodesOf(root: ts.Node): ts.Node[] {
   const found: ts.Node[] = [];
   const visit = (node: ts.Node): void => {
