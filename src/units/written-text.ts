@@ -1,4 +1,5 @@
 /** Makes what a person typed plain: one sign for each operation, one spelling for each unit, a decimal point. */
+import { withDecimalPoints } from './decimal-sign.ts';
 import { InputError } from './fault.ts';
 
 /** Longest expression that is read. */
@@ -27,11 +28,8 @@ const REPLACEMENTS: readonly (readonly [RegExp, string])[] = [
   [/\bin(?=[23]?\b)/g, 'inch'],
 ];
 
-/** `1,500` may be one and a half or fifteen hundred: nobody but the writer knows. `0,150` is clear. */
-const AMBIGUOUS_COMMA = /(?<![\d.,])[1-9]\d{0,2}(?:,\d{3})+(?![\d,])/;
-
 /**
- * @throws InputError `units.expression.empty`, `units.expression.too-long`, `units.number.ambiguous-comma`
+ * @throws InputError `units.expression.empty`, `units.expression.too-long`, and those of decimal-sign.ts
  */
 export function plainExpression(text: string, path: string): string {
   const refuse = (code: string, wanted: string): never => {
@@ -39,8 +37,6 @@ export function plainExpression(text: string, path: string): string {
   };
   if (text.length > MAX_EXPRESSION) refuse('units.expression.too-long', `at most ${MAX_EXPRESSION} characters`);
   if (text.trim() === '') refuse('units.expression.empty', 'a number');
-  if (AMBIGUOUS_COMMA.test(text)) refuse('units.number.ambiguous-comma', 'a decimal point, or no comma');
-  return REPLACEMENTS.reduce((plain, [from, to]) => plain.replace(from, to), text)
-    .replace(/(?<=\d),(?=\d)|(?<![\d.]),(?=\d)/g, '.')
-    .trim();
+  const pointed = withDecimalPoints(text, '.', path);
+  return REPLACEMENTS.reduce((plain, [from, to]) => plain.replace(from, to), pointed).trim();
 }

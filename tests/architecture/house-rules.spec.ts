@@ -34,8 +34,8 @@ describe('the sources', () => {
 
 const pageSources = below('src/ui');
 for (const path of pageSources.keys()) if (path.startsWith('src/ui/text/')) pageSources.delete(path);
-// A selector of two classes; faults of a worker whose console is its only reader; the columns of a file, alike in every language.
-for (const path of ['export/section-export', 'offline/service-worker', 'proof/proof-export'])
+// Faults of a worker whose console is its only reader; the columns of a file, alike in every language.
+for (const path of ['offline/service-worker', 'proof/proof-export'])
   expect(pageSources.delete(`src/ui/${path}.ts`)).toBe(true);
 
 describe('the page', () => {

@@ -67,7 +67,7 @@ export const noUnitFactors: Rule = (path, text) =>
 const READ_ALOUD =
   /^(aria-(label|description|roledescription|valuetext|placeholder)|title|placeholder|alt|label|message)$/;
 const LETTER = /\p{L}/u;
-const TWO_WORDS = /\p{L}{2,},? \p{L}{2,}/u;
+const TWO_WORDS = /\p{L}{2,} \p{L}{2,}/u;
 
 type Written = ts.StringLiteralLike | ts.TemplateLiteralLikeNode;
 const isWritten = (node: ts.Node): node is Written =>
@@ -79,6 +79,8 @@ function purposeOf(node: ts.Node): string {
     if (ts.isJsxAttribute(at)) return at.name.getText();
     if (ts.isNewExpression(at)) return at.expression.getText();
     if (ts.isPropertyAssignment(at) && at.initializer === node) return at.name.getText();
+    if (ts.isCallExpression(at) && /\.(querySelector(All)?|closest|matches)$/.test(at.expression.getText()))
+      return 'selector';
     // Arguments and what is compared with are names within the program, but for sentences.
     if (ts.isFunctionLike(at) || ts.isCallExpression(at) || ts.isBinaryExpression(at)) return '';
   }
@@ -86,7 +88,7 @@ function purposeOf(node: ts.Node): string {
 }
 
 /** Names of classes, and faults of the program that nobody is meant to see. */
-const NOT_READ = /^(class|className|d|style|transform|Error|DOMException|TypeError|RangeError)$/;
+const NOT_READ = /^(selector|class|className|d|style|transform|Error|DOMException|TypeError|RangeError)$/;
 
 /** Words of the bench stand in its catalogue, so that a translation is one folder. */
 export const noWords: Rule = (path, text) =>

@@ -3,9 +3,10 @@ import type { Project } from '../../model/project.ts';
 import { validateProject } from '../../model/validate.ts';
 import { InputError, type InputFault } from '../../units/fault.ts';
 import { text } from '../text/en.ts';
+import { wantedInWords } from '../text/faults.ts';
 import { keeping } from '../text/keeping.ts';
 import { tell } from './notices.ts';
-import { inFamily } from './quantities.ts';
+import { inFamily, inLocale } from './quantities.ts';
 import { commit, type EditNote, readOnly } from './store.ts';
 
 export interface EditFault {
@@ -15,8 +16,10 @@ export interface EditFault {
 
 /** A refusal in the person's own units. */
 export function faultInWords(fault: InputFault): EditFault {
-  const withUnit = (words: string): string => (fault.unit ? inFamily(words, fault.unit) : words);
-  return { code: fault.code, message: text.fault(withUnit(fault.got), withUnit(fault.wanted)) };
+  // What was typed stands in quotes, and stays as it was typed.
+  const locally = (words: string): string => (words.startsWith('"') ? words : inLocale(words));
+  const withUnit = (words: string): string => (fault.unit ? inFamily(words, fault.unit) : locally(words));
+  return { code: fault.code, message: text.fault(withUnit(fault.got), withUnit(wantedInWords(fault))) };
 }
 
 /** Makes the edit, or says why not; the document stays as it was then. */

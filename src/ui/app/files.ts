@@ -9,11 +9,12 @@ import { text } from '../text/en.ts';
 import { faultInWords } from './apply.ts';
 import { demoProject } from './demo.ts';
 import { tell } from './notices.ts';
+import { showNumber } from './quantities.ts';
 import { openId, project, replaceProject, undoEdit } from './store.ts';
 
 const SHOWN_FAULTS = 6;
 
-const megabytes = (bytes: number): string => `${(bytes / 1024 / 1024).toFixed(1)} MB`;
+const megabytes = (bytes: number): string => `${showNumber(bytes / 1024 / 1024, 1)} MB`;
 
 function refuse(fileName: string, details: readonly string[]): void {
   const left = details.length - SHOWN_FAULTS;

@@ -1,5 +1,8 @@
 /** How this person likes the bench: unit family, colours, what the force chart shows. Kept in localStorage, apart from the work. */
-import { effect, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
+import { type DecimalSign, decimalSignOf } from '../../units/decimal-sign.ts';
+import { type OwnUnits, readOwnUnits, type Units, unitIn } from '../../units/own-units.ts';
+import type { Kind, UnitOf } from '../../units/unit-table.ts';
 
 export type Family = 'metric' | 'imperial';
 export type Theme = 'system' | 'light' | 'dark';
@@ -10,6 +13,10 @@ export type BandChoice = 'hidden' | 'shown';
 /** Whether the force chart shows what was measured. */
 export type MeasuredChoice = 'shown' | 'hidden';
 
+/** Which sign stands before the decimals. */
+export type NumberChoice = 'browser' | 'point' | 'comma';
+
+export const NUMBER_CHOICES: readonly NumberChoice[] = ['browser', 'point', 'comma'];
 const THEMES: readonly Theme[] = ['system', 'light', 'dark'];
 export const GAS_FORCES: readonly GasForce[] = ['shown', 'subtracted'];
 export const BAND_CHOICES: readonly BandChoice[] = ['hidden', 'shown'];
@@ -36,6 +43,34 @@ const oneOf = <T extends string>(options: readonly T[], value: string | null, ot
   options.find((option) => option === value) ?? otherwise;
 
 export const family = signal<Family>(oneOf(['metric', 'imperial'], readStored('shimwright.family'), 'metric'));
+const readOwn = (): OwnUnits => {
+  try {
+    return readOwnUnits(JSON.parse(readStored('shimwright.units') ?? '{}'));
+  } catch {
+    return {};
+  }
+};
+/** Units picked for one kind of quantity, whatever the family. */
+export const ownUnits = signal<OwnUnits>(readOwn());
+export const units = computed<Units>(() => ({ family: family.value, own: ownUnits.value }));
+
+/** Another unit for one kind; that of the family is no unit of its own. */
+export function pickUnit<K extends Kind>(kind: K, symbol: UnitOf<K>): void {
+  const { [kind]: _old, ...others } = ownUnits.value;
+  const isFamily = symbol === unitIn({ family: family.value }, kind);
+  ownUnits.value = isFamily ? others : { ...others, [kind]: symbol };
+}
+export const resetUnits = (): void => {
+  ownUnits.value = {};
+};
+
+export const numberChoice = signal<NumberChoice>(oneOf(NUMBER_CHOICES, readStored('shimwright.numbers'), 'browser'));
+const browserSign = decimalSignOf(undefined);
+export const decimalSign = computed<DecimalSign>(() => {
+  if (numberChoice.value === 'browser') return browserSign;
+  return numberChoice.value === 'comma' ? ',' : '.';
+});
+
 export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
 export const gasForce = signal<GasForce>(oneOf(GAS_FORCES, readStored('shimwright.gas-force'), 'shown'));
 export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwright.bands'), 'hidden'));
@@ -61,6 +96,8 @@ export const nextTheme = (): void => {
 
 export function keepPreferences(): void {
   effect(() => store('shimwright.family', family.value));
+  effect(() => store('shimwright.units', JSON.stringify(ownUnits.value)));
+  effect(() => store('shimwright.numbers', numberChoice.value));
   effect(() => store('shimwright.gas-force', gasForce.value));
   effect(() => store('shimwright.bands', bands.value));
   effect(() => store('shimwright.measured-points', measuredPoints.value));

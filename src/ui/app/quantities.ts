@@ -1,11 +1,13 @@
-/** Numbers between document or solver and person, in the family the person chose. Conversions live in src/units. */
+/** Numbers between document or solver and person, in the units and with the decimal sign the person chose. Conversions live in src/units. */
 
 import { fromSI, toSI } from '../../units/convert.ts';
+import { withDecimalPoints, withSign } from '../../units/decimal-sign.ts';
 import { InputError } from '../../units/fault.ts';
-import { displayOf, formatNumber, formatQuantity } from '../../units/format.ts';
+import { formatNumber, formatQuantity } from '../../units/format.ts';
+import { digitsIn, unitIn } from '../../units/own-units.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import type { Kind, UnitOf } from '../../units/unit-table.ts';
-import { family } from './preferences.ts';
+import { decimalSign, units } from './preferences.ts';
 
 /** The fields of the document by what they hold, each with the unit it is saved in. A suffix is told and never converted. */
 const FIELDS = {
@@ -37,9 +39,15 @@ export type FieldKind = keyof typeof FIELDS;
 const CONVERTED_DIGITS = 5;
 
 // A field's kind and unit come as a pair from the table above, which the compiler cannot follow through the index.
-const kindOf = (field: FieldKind): Kind => FIELDS[field].kind;
+export const kindOf = (field: FieldKind): Kind => FIELDS[field].kind;
 const savedUnit = <K extends Kind>(field: FieldKind): UnitOf<K> => FIELDS[field].saved as UnitOf<K>;
-const shownUnit = (field: FieldKind): UnitOf<Kind> => displayOf(family.value, kindOf(field)).unit as UnitOf<Kind>;
+const shownUnit = (field: FieldKind): UnitOf<Kind> => unitIn(units.value, kindOf(field)) as UnitOf<Kind>;
+
+/** As the charts library takes it: the decimal sign, and a space that would part thousands. */
+export const chartSeparators = (): string => `${decimalSign.value} `;
+
+/** A number of the program as the person reads it. */
+export const inLocale = (written: string): string => withSign(written, decimalSign.value);
 
 /** The unit behind a box. */
 export function unitOf(field: FieldKind): string {
@@ -49,9 +57,9 @@ export function unitOf(field: FieldKind): string {
 
 /** The number for a box. */
 export function writeField(field: FieldKind, value: number): string {
-  if (shownUnit(field) === savedUnit(field)) return String(value);
+  if (shownUnit(field) === savedUnit(field)) return inLocale(String(value));
   const shown = fromSI(toSI(value, kindOf(field), savedUnit(field)), kindOf(field), shownUnit(field));
-  return String(Number(shown.toPrecision(CONVERTED_DIGITS)));
+  return inLocale(String(Number(shown.toPrecision(CONVERTED_DIGITS))));
 }
 
 export const showField = (field: FieldKind, value: number): string =>
@@ -75,7 +83,8 @@ export const parserIsReady = (): boolean => parser !== undefined;
 /** What was typed, in the document's unit. @throws InputError from src/units */
 export function readField(field: FieldKind, typed: string): number {
   if (!parser) throw new Error('the reader of expressions is not loaded');
-  const read = parser.parseInto(typed, kindOf(field), savedUnit(field), shownUnit(field), field);
+  const pointed = withDecimalPoints(typed, decimalSign.value, field);
+  const read = parser.parseInto(pointed, kindOf(field), savedUnit(field), shownUnit(field), field);
   if (!read.ok) throw new InputError(read.fault);
   return read.value;
 }
@@ -99,7 +108,8 @@ const SHOWN = {
 
 export type ShownKind = keyof typeof SHOWN;
 
-const unitShown = (shown: ShownKind): UnitOf<Kind> => displayOf(family.value, SHOWN[shown].kind).unit as UnitOf<Kind>;
+const unitShown = (shown: ShownKind): UnitOf<Kind> => unitIn(units.value, SHOWN[shown].kind) as UnitOf<Kind>;
+const digitsShown = (shown: ShownKind): number => digitsIn(units.value, SHOWN[shown].kind, SHOWN[shown].digits);
 export const unitOfShown = (shown: ShownKind): string => unitShown(shown);
 
 /** A solver's number as a plain number in the shown unit, for axes. */
@@ -111,26 +121,24 @@ export const fromShown = (shown: ShownKind, value: number): number =>
 
 /** `0.15 mm`, from SI. */
 export function show(shown: ShownKind, si: number): string {
-  const { kind, digits } = SHOWN[shown];
-  return formatQuantity(si, kind as Kind, unitShown(shown), digits[family.value]);
+  const { kind } = SHOWN[shown];
+  return inLocale(formatQuantity(si, kind as Kind, unitShown(shown), digitsShown(shown)));
 }
 
 /** `0.15 mm`, from the document's millimetres. */
 export const showLength = (length_mm: number): string => show('length', metresFromMillimetres(length_mm));
 
 /** The number without its unit, for table columns whose head has the unit. */
-export const showBare = (shown: ShownKind, si: number): string =>
-  formatNumber(inShown(shown, si), SHOWN[shown].digits[family.value]);
+export const showBare = (shown: ShownKind, si: number): string => showNumber(inShown(shown, si), digitsShown(shown));
 
 /** The same with its sign, as a difference is read. */
 export const showBareSigned = (shown: ShownKind, si: number): string => withPlus(showBare(shown, si), si);
 
-const withPlus = (number: string, value: number): string =>
-  value > 0 && Number.parseFloat(number) !== 0 ? `+${number}` : number;
+const withPlus = (number: string, value: number): string => (value > 0 && /[1-9]/.test(number) ? `+${number}` : number);
 
 /** A plain number that has its unit elsewhere. */
-export const showNumber = (value: number, digits: number): string => formatNumber(value, digits);
-export const showRatio = (ratio: number): string => formatNumber(ratio, 1);
+export const showNumber = (value: number, digits: number): string => inLocale(formatNumber(value, digits));
+export const showRatio = (ratio: number): string => showNumber(ratio, 1);
 export const showPercent = (share: number, signed = false): string => {
   const number = formatNumber(share * 100, 0);
   return `${signed ? withPlus(number, share) : number} %`;
@@ -153,20 +161,17 @@ const KIND_OF_UNIT: Readonly<Record<string, Kind>> = {
   'N·s/m': 'viscousFriction',
 };
 
+const NUMBERS = /-?\d+(?:\.\d+)?(?:e-?\d+)?/g;
+
 /** A sentence with numbers in a saved unit, in the person's unit: `at least 12` mm to `at least 0.47244 in`. */
 export function inFamily(words: string, savedIn: string): string {
   const kind = KIND_OF_UNIT[savedIn];
   if (!/\d/.test(words)) return words;
-  if (!kind) return `${words} ${savedIn}`;
-  const { unit } = displayOf(family.value, kind);
-  if (unit === savedIn) return `${words} ${savedIn}`;
-  const convert = (number: string): string =>
-    String(
-      Number(
-        fromSI(toSI(Number(number), kind, savedIn as UnitOf<Kind>), kind, unit as UnitOf<Kind>).toPrecision(
-          CONVERTED_DIGITS,
-        ),
-      ),
-    );
-  return `${words.replace(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g, convert)} ${unit}`;
+  const unit = kind && unitIn(units.value, kind);
+  if (!unit || unit === savedIn) return `${inLocale(words)} ${savedIn}`;
+  const convert = (number: string): string => {
+    const si = toSI(Number(number), kind, savedIn as UnitOf<Kind>);
+    return inLocale(String(Number(fromSI(si, kind, unit as UnitOf<Kind>).toPrecision(CONVERTED_DIGITS))));
+  };
+  return `${words.replace(NUMBERS, convert)} ${unit}`;
 }

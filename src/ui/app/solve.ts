@@ -6,6 +6,7 @@ import type { Build, Project } from '../../model/project.ts';
 import { text } from '../text/en.ts';
 import { position_m } from './conditions.ts';
 import { tell } from './notices.ts';
+import { showNumber } from './quantities.ts';
 import type { ForceCurve } from './solved.ts';
 import { solvedSpeeds } from './speeds.ts';
 import { project, theory, topSpeed } from './store.ts';
@@ -163,7 +164,7 @@ async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
     const { curves } = await client.forceCurves(request, { signal: run.stop.signal, channel: 'bench' });
     for (const [key, build] of missing) keep(key, { build, result: curves[build.id] });
     const spent = performance.now() - run.startedAt;
-    solverState.value = { phase: 'solved', message: text.solver.solved(spent) };
+    solverState.value = { phase: 'solved', message: text.solver.solved(showNumber(spent, spent < 10 ? 1 : 0)) };
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     settle(error, missing);

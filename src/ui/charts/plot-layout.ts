@@ -102,11 +102,14 @@ function axisOf(title: string, range: readonly [number, number], inks: Inks): Pl
   };
 }
 
+/** @param separators the decimal sign of the reader, then what parts thousands, as the charts library takes them */
 export const layoutOf = (
   { xRange, yRange, xTitle, yTitle, plainZero, xStep }: PlotView,
   inks: Inks,
   font: string,
+  separators: string,
 ): PlotlyData => ({
+  separators,
   margin: MARGIN,
   showlegend: false,
   dragmode: false,

@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { isDark } from '../app/preferences.ts';
+import { chartSeparators } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
 
@@ -59,15 +60,16 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
   const board = useRef<HTMLDivElement>(null);
   const plotly = library.value;
   const dark = isDark();
+  const separators = chartSeparators();
   useEffect(() => afterPaint(() => void fetchLibrary()), []);
   useEffect(() => {
     const element = board.current;
     if (!element || typeof plotly === 'string' || width === 0) return;
-    const layout = layoutOf(view, inksOf(element), getComputedStyle(element).fontFamily);
+    const layout = layoutOf(view, inksOf(element), getComputedStyle(element).fontFamily, separators);
     const dots = (view.dots ?? []).map(dotsTrace);
     const traces = [...view.areas.map(areaTrace), ...view.lines.map(traceOf), ...dots];
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
-  }, [view, width, height, plotly, dark]);
+  }, [view, width, height, plotly, dark, separators]);
   return (
     <>
       <div class="plot-board" ref={board} aria-hidden="true" />

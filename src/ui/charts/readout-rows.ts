@@ -2,7 +2,7 @@
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { bandsRunning } from '../app/band-solve.ts';
 import { bands, gasForce } from '../app/preferences.ts';
-import { showBare, showBareSigned, showPercent, unitOfShown } from '../app/quantities.ts';
+import { showBare, showBareSigned, showNumber, showPercent, unitOfShown } from '../app/quantities.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
 import type { StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
@@ -114,8 +114,8 @@ function pistonRows(): ReadoutRow[] {
       cell: ({ point }) => showBare('pressure', point.shimPressure_Pa),
     },
     { id: 'stress', name: withUnit(r.stress, unitOfShown('stress')), cell: ({ state }) => stressCell(state) },
-    { id: 'life', name: r.lifeReserve, cell: ({ point }) => lifeReserve(point) },
-    { id: 'yield', name: r.yieldReserve, cell: ({ point }) => yieldReserve(point) },
+    { id: 'life', name: r.lifeReserve, cell: ({ point }) => lifeReserve(point, showNumber) },
+    { id: 'yield', name: r.yieldReserve, cell: ({ point }) => yieldReserve(point, showNumber) },
   ];
 }
 
@@ -143,8 +143,8 @@ function baseRows(way: 1 | -1): ReadoutRow[] {
       showBare('pressure', base.shimPressure_Pa),
     ),
     baseRow('stress', withUnit(r.stress, unitOfShown('stress')), (_base, { baseState }) => stressCell(baseState)),
-    baseRow('life', r.lifeReserve, (base) => lifeReserve(base)),
-    baseRow('yield', r.yieldReserve, (base) => yieldReserve(base)),
+    baseRow('life', r.lifeReserve, (base) => lifeReserve(base, showNumber)),
+    baseRow('yield', r.yieldReserve, (base) => yieldReserve(base, showNumber)),
   ];
 }
 

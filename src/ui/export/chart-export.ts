@@ -1,7 +1,7 @@
 /** What the chart on show gives: pictures, its data, and the whole curve of the build on show. */
 import { cycleOf } from '../app/cycle-solve.ts';
 import { tell } from '../app/notices.ts';
-import { bands, family } from '../app/preferences.ts';
+import { bands, units } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
 import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
 import { chartBuilds, comparing, shown, shownLines } from '../charts/chart-model.ts';
@@ -42,7 +42,7 @@ function saveChartData(): void {
   });
   const told = comparing.value && !comparison.value ? [] : builds;
   const beside = { ...shown.value, withBands: bands.value === 'shown', baselineName: baseline.value.name };
-  saveRows(fileOfChart(), chartRows(chart.value, told, beside, family.value));
+  saveRows(fileOfChart(), chartRows(chart.value, told, beside, units.value));
 }
 
 function saveCycleData(): void {
@@ -50,13 +50,13 @@ function saveCycleData(): void {
     const answer = cycleOf(build);
     return answer.status === 'finished' ? [{ name: nameNow(build.name, answer.stale), loop: answer.reading.loop }] : [];
   });
-  saveRows(words.files.cycle, cycleRows(loops, family.value));
+  saveRows(words.files.cycle, cycleRows(loops, units.value));
 }
 
 function saveCurve(): void {
   const { id, name } = selectedBuild.value;
   const outcome = outcomes.value.get(id);
-  const rows = outcome?.curve ? curveRows(outcome.curve, family.value) : [];
+  const rows = outcome?.curve ? curveRows(outcome.curve, units.value) : [];
   saveRows(`${words.files.curve} ${nameNow(name, outcome?.stale ?? false)}`, rows);
 }
 

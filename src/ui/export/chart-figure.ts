@@ -36,6 +36,8 @@ export interface FigureRequest {
   readonly notes: readonly string[];
   readonly inks: FigureInks;
   readonly font: string;
+  /** Decimal sign and what parts thousands. */
+  readonly separators: string;
 }
 
 export interface Figure {
@@ -109,7 +111,7 @@ const levelLines = ({ levels, inks }: FigureRequest): PlotlyData[] =>
   }));
 
 export function figureOf(request: FigureRequest): Figure {
-  const { view, inks, font } = request;
+  const { view, inks, font, separators } = request;
   const { traces, named } = linesOf(view);
   const title = wrapWords(request.title, TITLE.letters);
   const notes = request.notes.flatMap((each) => wrapWords(each, NOTE.letters));
@@ -138,7 +140,7 @@ export function figureOf(request: FigureRequest): Figure {
     showlegend: false,
   }));
   const layout = {
-    ...layoutOf(view, inks, font),
+    ...layoutOf(view, inks, font, separators),
     ...{ width: WIDTH, height, autosize: false, margin: { ...SIDE, t: top, b: bottom, pad: 0, autoexpand: false } },
     ...{ paper_bgcolor: inks.sheet, plot_bgcolor: inks.sheet, showlegend: true, shapes: levelLines(request) },
     legend: { x: 0, xanchor: 'left', y: 1, yanchor: 'bottom', font: { size: 13 }, bgcolor: 'rgba(0,0,0,0)' },

@@ -2,7 +2,7 @@
 import { position_mm } from '../app/conditions.ts';
 import { frequency_Hz, stroke_mm } from '../app/cycle-solve.ts';
 import { tell } from '../app/notices.ts';
-import { showField } from '../app/quantities.ts';
+import { chartSeparators, showField } from '../app/quantities.ts';
 import { baseline, project, theory } from '../app/store.ts';
 import { comparing, plotView, shownLevels, shownLines, sidesShown } from '../charts/chart-model.ts';
 import { measure } from '../charts/comparison.ts';
@@ -69,9 +69,10 @@ const signsNow = (): Sign[] =>
     }),
   );
 
-export const page = (): Pick<FigureRequest, 'inks' | 'font'> => ({
+export const page = (): Pick<FigureRequest, 'inks' | 'font' | 'separators'> => ({
   inks: lightInks(),
   font: getComputedStyle(document.body).fontFamily,
+  separators: chartSeparators(),
 });
 
 function chartFigure(): Figure {

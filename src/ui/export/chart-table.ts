@@ -1,5 +1,5 @@
-/** The lines of a chart as a table: a column of speeds and one of each line, in the units of a family. */
-import type { Family } from '../../units/format.ts';
+/** The lines of a chart as a table: a column of speeds and one of each line, in the chosen units. */
+import type { Units } from '../../units/own-units.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { type ChartName, type Series, type Shown, seriesOf } from '../charts/chart-data.ts';
 import { bandAreas } from '../charts/force-bands.ts';
@@ -29,23 +29,23 @@ interface Line {
   readonly values: ReadonlyMap<number, number>;
 }
 
-function shimMeasure(quantity: ShimQuantity, family: Family): Measure {
-  if (quantity === 'lift') return measureOf(family, 'length');
-  return quantity === 'stress' ? measureOf(family, 'stress') : SHARE;
+function shimMeasure(quantity: ShimQuantity, units: Units): Measure {
+  if (quantity === 'lift') return measureOf(units, 'length');
+  return quantity === 'stress' ? measureOf(units, 'stress') : SHARE;
 }
 
-function measureFor(chart: ChartName, { comparison, shimQuantity }: ChartShown, family: Family): Measure {
+function measureFor(chart: ChartName, { comparison, shimQuantity }: ChartShown, units: Units): Measure {
   switch (chart) {
     case 'force':
-      return comparison?.as === 'share' ? SHARE : measureOf(family, 'force');
+      return comparison?.as === 'share' ? SHARE : measureOf(units, 'force');
     case 'paths':
       return SHARE;
     case 'pressures':
-      return gaugeOf(family);
+      return gaugeOf(units);
     case 'opening':
-      return measureOf(family, 'length');
+      return measureOf(units, 'length');
     case 'shims':
-      return shimMeasure(shimQuantity, family);
+      return shimMeasure(shimQuantity, units);
   }
 }
 
@@ -99,8 +99,8 @@ function edgesOf(
   return [edge(words.bandLow, 'low_N'), edge(words.bandHigh, 'high_N')];
 }
 
-function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, family: Family): Line[] {
-  const measure = measureFor(chart, shown, family);
+function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, units: Units): Line[] {
+  const measure = measureFor(chart, shown, units);
   return seriesOf(chart, build.id, build.curve, shown).flatMap(({ part, speeds_m_s, values }) => {
     const line = {
       head: headed(words.of(build.name, nameOf(part, shown)), measure),
@@ -112,10 +112,10 @@ function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, family:
 }
 
 /** Speeds without sign, rising; an empty cell where a line has no answer. Empty without builds. */
-export function chartRows(chart: ChartName, builds: readonly NamedCurve[], shown: ChartShown, family: Family): Row[] {
-  const lines = builds.flatMap((build) => linesOf(chart, build, shown, family));
+export function chartRows(chart: ChartName, builds: readonly NamedCurve[], shown: ChartShown, units: Units): Row[] {
+  const lines = builds.flatMap((build) => linesOf(chart, build, shown, units));
   if (lines.length === 0) return [];
-  const speed = measureOf(family, 'speed');
+  const speed = measureOf(units, 'speed');
   const solvedFor = builds.flatMap(({ curve }) => curve.points.map((point) => Math.abs(point.shaftSpeed_m_s)));
   const speeds = [...new Set(solvedFor)].sort((a, b) => a - b);
   return [

@@ -1,6 +1,6 @@
 /** Columns of a table over the solver's points: a name with its unit, and a number in that unit. */
 import { fromSI } from '../../units/convert.ts';
-import { displayOf, type Family } from '../../units/format.ts';
+import { type Units, unitIn } from '../../units/own-units.ts';
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import type { Kind } from '../../units/unit-table.ts';
 import { text } from '../text/en.ts';
@@ -12,15 +12,15 @@ export interface Measure {
   readonly of: (si: number) => number;
 }
 
-/** Numbers of a kind in the unit of a family. */
-export function measureOf(family: Family, kind: Kind): Measure {
-  const { unit } = displayOf(family, kind);
+/** Numbers of a kind in the chosen unit. */
+export function measureOf(units: Units, kind: Kind): Measure {
+  const unit = unitIn(units, kind);
   return { unit, of: (si) => fromSI(si, kind, unit) };
 }
 
 /** Pressures stand absolute inside and are told above atmosphere. */
-export function gaugeOf(family: Family): Measure {
-  const { unit, of } = measureOf(family, 'pressure');
+export function gaugeOf(units: Units): Measure {
+  const { unit, of } = measureOf(units, 'pressure');
   return { unit: words.gauge(unit), of: (absolute_Pa) => of(absolute_Pa - STANDARD_ATMOSPHERE_PA) };
 }
 

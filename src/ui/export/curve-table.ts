@@ -1,5 +1,5 @@
 /** The whole curve of one build as a table: every solved speed, rebound below 0, with all that the solver tells of it. */
-import type { Family } from '../../units/format.ts';
+import type { Units } from '../../units/own-units.ts';
 import type { BasePoint, FailedForce, ForceCurve, ForcePoint, PathFlows } from '../app/solved.ts';
 import type { PathName } from '../charts/path-shares.ts';
 import { isSolved } from '../section/shape-at.ts';
@@ -26,8 +26,8 @@ const column = (name: string, measure: Measure, read: (point: ForcePoint) => num
 
 const optional = (some: Column): Column => ({ ...some, optional: true });
 
-function forceColumns(family: Family): Column[] {
-  const force = measureOf(family, 'force');
+function forceColumns(units: Units): Column[] {
+  const force = measureOf(units, 'force');
   const band = ({ band: found }: ForcePoint) => (found?.status === 'converged' ? found : undefined);
   return [
     column(words.force, force, (p) => p.force_N),
@@ -40,8 +40,8 @@ function forceColumns(family: Family): Column[] {
   ];
 }
 
-function pressureColumns(family: Family): Column[] {
-  const gauge = gaugeOf(family);
+function pressureColumns(units: Units): Column[] {
+  const gauge = gaugeOf(units);
   return [
     column(words.chamber.compression, gauge, (p) => p.compressionPressure_Pa),
     column(words.chamber.rebound, gauge, (p) => p.reboundPressure_Pa),
@@ -53,12 +53,8 @@ function pressureColumns(family: Family): Column[] {
 
 const flowOf = (flows: PathFlows | undefined, path: PathName): number | undefined => flows?.[`${path}_m3_s`];
 
-function pistonColumns(family: Family): Column[] {
-  const [pressure, length, flow] = [
-    measureOf(family, 'pressure'),
-    measureOf(family, 'length'),
-    measureOf(family, 'flow'),
-  ];
+function pistonColumns(units: Units): Column[] {
+  const [pressure, length, flow] = [measureOf(units, 'pressure'), measureOf(units, 'length'), measureOf(units, 'flow')];
   const flowColumn = (path: PathName): Column =>
     column(words.flow(text.chart.path[path]), flow, (p) => flowOf(p.flows, path));
   return [
@@ -69,12 +65,8 @@ function pistonColumns(family: Family): Column[] {
   ];
 }
 
-function baseColumns(family: Family): Column[] {
-  const [pressure, length, flow] = [
-    measureOf(family, 'pressure'),
-    measureOf(family, 'length'),
-    measureOf(family, 'flow'),
-  ];
+function baseColumns(units: Units): Column[] {
+  const [pressure, length, flow] = [measureOf(units, 'pressure'), measureOf(units, 'length'), measureOf(units, 'flow')];
   const ofBase = (name: string, measure: Measure, read: (base: BasePoint) => number | undefined): Column =>
     optional(column(name, measure, ({ base }) => base && read(base)));
   return [
@@ -97,14 +89,14 @@ function cavitationColumns(): Column[] {
 }
 
 /** Speeds that did not solve keep their row, with the reason in place of numbers. */
-export function curveRows({ points }: ForceCurve, family: Family): Row[] {
-  const speed = measureOf(family, 'speed');
+export function curveRows({ points }: ForceCurve, units: Units): Row[] {
+  const speed = measureOf(units, 'speed');
   const solved = points.filter(isSolved);
   const columns = [
-    ...forceColumns(family),
-    ...pressureColumns(family),
-    ...pistonColumns(family),
-    ...baseColumns(family),
+    ...forceColumns(units),
+    ...pressureColumns(units),
+    ...pistonColumns(units),
+    ...baseColumns(units),
     ...cavitationColumns(),
   ].filter((each) => !each.optional || solved.some((point) => each.read(point) !== undefined));
   const rowOf = (point: ForcePoint | FailedForce): Row => [

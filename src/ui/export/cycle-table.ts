@@ -1,5 +1,5 @@
 /** The loops of the last cycle as a table: three columns a build, one row a moment. */
-import type { Family } from '../../units/format.ts';
+import type { Units } from '../../units/own-units.ts';
 import type { CycleReading } from '../app/cycle-solve.ts';
 import { text } from '../text/en.ts';
 import { headed, measureOf } from './columns.ts';
@@ -13,9 +13,9 @@ export interface NamedLoop {
 }
 
 /** Empty without loops. */
-export function cycleRows(loops: readonly NamedLoop[], family: Family): Row[] {
+export function cycleRows(loops: readonly NamedLoop[], units: Units): Row[] {
   if (loops.length === 0) return [];
-  const [position, speed, force] = (['length', 'speed', 'force'] as const).map((kind) => measureOf(family, kind));
+  const [position, speed, force] = (['length', 'speed', 'force'] as const).map((kind) => measureOf(units, kind));
   const columns = loops.flatMap(({ name, loop }) => [
     { head: headed(words.of(name, words.position), position), values: Array.from(loop.position_m, position.of) },
     { head: headed(words.of(name, words.speed), speed), values: Array.from(loop.speed_m_s, speed.of) },

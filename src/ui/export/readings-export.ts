@@ -8,7 +8,7 @@ import { download } from '../storage/download.ts';
 import { text } from '../text/en.ts';
 import type { ExportChoice } from './export-menu.tsx';
 import { exportName } from './file-name.ts';
-import { readingRows } from './readings-table.ts';
+import { type CellWriter, forClipboard, forFile, readingRows } from './readings-table.ts';
 import { csvOf, type Row, tsvOf } from './table-text.ts';
 
 const words = text.export;
@@ -23,7 +23,7 @@ export function saveCsv(what: string, rows: readonly Row[]): void {
   tell(words.saved(name));
 }
 
-function rowsNow(): Row[] {
+function rowsNow(write: CellWriter): Row[] {
   const ways = ([1, -1] as const).map((way) => ({
     name: way === 1 ? text.way.compression : text.way.rebound,
     readings: visibleBuilds.value.map((build) => readingOf(build, way)),
@@ -31,14 +31,14 @@ function rowsNow(): Row[] {
   }));
   const title = words.title(project.value.name, text.readout.title(show('speed', cursorSpeed.value)));
   const notes = [text.chart.estimate, ...(project.value.invented ? [words.invented] : [])];
-  return readingRows(title, ways, notes);
+  return readingRows(title, ways, notes, write);
 }
 
-const saveReadings = (): void => saveCsv(words.files.readings, rowsNow());
+const saveReadings = (): void => saveCsv(words.files.readings, rowsNow(forFile));
 
 async function copyReadings(): Promise<void> {
   try {
-    await navigator.clipboard.writeText(tsvOf(rowsNow()));
+    await navigator.clipboard.writeText(tsvOf(rowsNow(forClipboard)));
     tell(words.copied);
   } catch {
     tell(words.notCopied, { tone: 'problem', action: { label: words.readingsCsv, run: saveReadings } });

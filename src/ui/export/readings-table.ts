@@ -12,12 +12,21 @@ export interface ReadWay {
 
 const isSolvedReading = (reading: Reading): reading is SolvedReading => reading.point !== undefined;
 
-/** A spreadsheet knows the hyphen as the sign of a number, not the minus; a dash for nothing is an empty cell. */
-const plain = (shown: string): string => (shown === text.readout.none ? '' : shown.replaceAll('−', '-'));
+/** How a cell of the page is written into a table. */
+export type CellWriter = (shown: string) => string;
+
+/**
+ * For a clipboard: a spreadsheet knows the hyphen as the sign of a number, not the minus; a dash for nothing is an empty
+ * cell. It reads what is pasted in its own locale, so that the decimal sign stays that of the reader.
+ */
+export const forClipboard: CellWriter = (shown) => (shown === text.readout.none ? '' : shown.replaceAll('−', '-'));
+
+/** For a file, which is the same everywhere: with decimal points. A comma between digits is never anything else here. */
+export const forFile: CellWriter = (shown) => forClipboard(shown).replace(/(?<=\d),(?=\d)/g, '.');
 
 const nameOf = ({ build, stale }: Reading): string => (stale ? text.export.lastSolved(build.name) : build.name);
 
-function wayRows({ name, readings, groups }: ReadWay): Row[] {
+function wayRows({ name, readings, groups }: ReadWay, write: CellWriter): Row[] {
   const solved = readings.filter(isSolvedReading);
   const body = groups.flatMap(({ title, rows }) => {
     const told = rows.filter(({ when }) => !when || solved.some(when));
@@ -25,7 +34,7 @@ function wayRows({ name, readings, groups }: ReadWay): Row[] {
     const cells = told.map(
       (row): Row => [
         row.name,
-        ...readings.map((reading) => (isSolvedReading(reading) ? plain(row.cell(reading)) : text.readout.notSolved)),
+        ...readings.map((reading) => (isSolvedReading(reading) ? write(row.cell(reading)) : text.readout.notSolved)),
       ],
     );
     return title ? [[title], ...cells] : cells;
@@ -34,8 +43,9 @@ function wayRows({ name, readings, groups }: ReadWay): Row[] {
 }
 
 /** First what is read and at which speed, then both directions, then how far to trust it. */
-export const readingRows = (title: string, ways: readonly ReadWay[], notes: readonly string[]): Row[] => [
-  [title],
-  ...ways.flatMap(wayRows),
-  ...notes.map((note) => [note]),
-];
+export const readingRows = (
+  title: string,
+  ways: readonly ReadWay[],
+  notes: readonly string[],
+  write: CellWriter,
+): Row[] => [[title], ...ways.flatMap((way) => wayRows(way, write)), ...notes.map((note) => [note])];

@@ -1,5 +1,5 @@
 /** A sweep as a picture and as data. */
-import { family } from '../app/preferences.ts';
+import { units } from '../app/preferences.ts';
 import { show } from '../app/quantities.ts';
 import { cursorSpeed, project } from '../app/store.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
@@ -34,4 +34,4 @@ export const saveSweep = (sweep: Sweep, format: PictureFormat): Promise<void> =>
   savePicture(words.files[sweep.name], format, async () => drawn(sweepFigure(sweep), format));
 
 export const sweepData = (sweep: Sweep): Row[] =>
-  sweepRows(sweep.axis(), sweep.curves.value, sweep.toShown, family.value);
+  sweepRows(sweep.axis(), sweep.curves.value, sweep.toShown, units.value);

@@ -1,5 +1,5 @@
 /** A sweep at the speed cursor as a table: a row a place, a column a build and direction. */
-import type { Family } from '../../units/format.ts';
+import type { Units } from '../../units/own-units.ts';
 import type { SweepCurve } from '../sweeps/sweep-curves.ts';
 import { text } from '../text/en.ts';
 import { headed, measureOf } from './columns.ts';
@@ -12,11 +12,11 @@ export function sweepRows(
   axis: string,
   curves: readonly SweepCurve[],
   toShown: (at: number) => number,
-  family: Family,
+  units: Units,
 ): Row[] {
   const places = [...new Set(curves.flatMap(({ at }) => at))].sort((a, b) => a - b);
   if (places.length === 0) return [];
-  const force = measureOf(family, 'force');
+  const force = measureOf(units, 'force');
   const headOf = ({ build, way, stale }: SweepCurve): string => {
     const name = stale ? words.lastSolved(build.name) : build.name;
     const direction = way === 1 ? words.columns.way.compression : words.columns.way.rebound;

@@ -9,7 +9,7 @@ const DIGITS = 7;
 
 /** Spreadsheets run a text that begins like a formula; names come from files of other people. */
 const LIKE_FORMULA = /^[=@+\-\t\r]/;
-const NUMBER = /^[+-]?\d+(\.\d+)?( %)?$/;
+const NUMBER = /^[+-]?\d+([.,]\d+)?( %)?$/;
 const guarded = (words: string): string => (LIKE_FORMULA.test(words) && !NUMBER.test(words) ? `'${words}` : words);
 
 function written(cell: Cell): string {

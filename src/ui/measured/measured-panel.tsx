@@ -4,7 +4,7 @@ import { useRef } from 'preact/hooks';
 import type { Scatter } from '../../measured/residuals.ts';
 import type { Build } from '../../model/project.ts';
 import { lineOf } from '../app/lines.ts';
-import { family } from '../app/preferences.ts';
+import { units } from '../app/preferences.ts';
 import { show, showPercent } from '../app/quantities.ts';
 import { outcomes } from '../app/solve.ts';
 import { project, selectedBuild } from '../app/store.ts';
@@ -125,7 +125,7 @@ function Measurements({ build }: { build: Build }): JSX.Element {
 function exportChoices(build: Build) {
   const curve = outcomes.value.get(build.id)?.curve;
   if (!curve) return [];
-  const save = (): void => saveCsv(words.file, residualTable(build.measurements ?? [], curve, family.value));
+  const save = (): void => saveCsv(words.file, residualTable(build.measurements ?? [], curve, units.value));
   return [{ id: 'measured-csv', label: words.exportCsv, run: save }];
 }
 

@@ -3,7 +3,7 @@ import { type Residual, type Scatter, scatterOf } from '../../measured/residuals
 import { adjustersOf } from '../../model/adjusters.ts';
 import type { Measurement, MeasurementConditions } from '../../model/measurement.ts';
 import type { Build, Project } from '../../model/project.ts';
-import type { Family } from '../../units/format.ts';
+import type { Units } from '../../units/own-units.ts';
 import { showField } from '../app/quantities.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { headed, measureOf } from '../export/columns.ts';
@@ -64,8 +64,8 @@ const residualRow = (
 ];
 
 /** Every measured point within the speeds of the curve, with what the build does there. */
-export function residualTable(measurements: readonly Measurement[], curve: ForceCurve, family: Family): Row[] {
-  const [speed, force] = [measureOf(family, 'speed'), measureOf(family, 'force')];
+export function residualTable(measurements: readonly Measurement[], curve: ForceCurve, units: Units): Row[] {
+  const [speed, force] = [measureOf(units, 'speed'), measureOf(units, 'force')];
   const { csv } = words;
   return [
     [

@@ -2,14 +2,17 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useContext, useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { unitChoices } from '../../units/own-units.ts';
+import type { Kind } from '../../units/unit-table.ts';
 import type { EditFault } from '../app/apply.ts';
-import { family } from '../app/preferences.ts';
+import { decimalSign, units } from '../app/preferences.ts';
 import { loadParser, parserIsReady } from '../app/quantities.ts';
 import { revision } from '../app/store.ts';
 import { LettersAtBoxes } from '../sketches/letters-at-boxes.ts';
 import { text } from '../text/en.ts';
 import type { MeasureId } from '../text/measures.ts';
 import { LetteredLabel } from './lettered-label.tsx';
+import { UnitMenu } from './unit-menu.tsx';
 
 /** A fault waits until typing pauses: half a number is not a mistake yet. */
 const PATIENCE_MS = 500;
@@ -17,6 +20,8 @@ const PATIENCE_MS = 500;
 export interface BoxFieldProps {
   readonly label: string;
   readonly unit: string;
+  /** Of the quantity, where its unit can be picked. */
+  readonly quantity?: Kind;
   /** The value in use, as text. */
   readonly written: string;
   /** Takes what was typed into use, or says why not. `session` is the same from focus to blur. */
@@ -44,7 +49,7 @@ function useDraft({ label, written, attempt }: BoxFieldProps) {
     draft.value = undefined;
     fault.value = undefined;
   };
-  useLayoutEffect(reset, [revision.value, family.value]);
+  useLayoutEffect(reset, [revision.value, units.value, decimalSign.value]);
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const type = (typed: string): void => {
@@ -85,7 +90,15 @@ interface BoxProps {
 }
 
 function Box({ id, props, entry, faulty, note }: BoxProps): JSX.Element {
+  const menu = useRef<HTMLButtonElement>(null);
+  const { unit, quantity } = props;
   const onKeyDown = (event: KeyboardEvent): void => {
+    // In the table of shims this moves the row.
+    if (event.altKey && event.key === 'ArrowDown' && !props.onKeyDown) {
+      event.preventDefault();
+      menu.current?.click();
+      return;
+    }
     if (event.key === 'Escape') entry.restore();
     if (event.key === 'Enter') entry.settle();
     props.onKeyDown?.(event);
@@ -110,7 +123,11 @@ function Box({ id, props, entry, faulty, note }: BoxProps): JSX.Element {
         onBlur={entry.settle}
         onKeyDown={onKeyDown}
       />
-      {props.unit && <span class="unit">{props.unit}</span>}
+      {quantity && unitChoices(quantity).length > 1 ? (
+        <UnitMenu kind={quantity} label={props.label} button={menu} />
+      ) : (
+        unit && <span class="unit">{unit}</span>
+      )}
     </span>
   );
 }

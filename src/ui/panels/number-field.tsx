@@ -2,10 +2,10 @@
 import type { JSX } from 'preact';
 import type { Project } from '../../model/project.ts';
 import { type EditFault, editProject } from '../app/apply.ts';
-import { type FieldKind, readField, unitOf, writeField } from '../app/quantities.ts';
+import { type FieldKind, kindOf, readField, unitOf, writeField } from '../app/quantities.ts';
 import { BoxField, type BoxFieldProps } from './box-field.tsx';
 
-export type NumberFieldProps = Omit<BoxFieldProps, 'unit' | 'written' | 'attempt'> & {
+export type NumberFieldProps = Omit<BoxFieldProps, 'unit' | 'quantity' | 'written' | 'attempt'> & {
   readonly kind: FieldKind;
   /** In the document's unit; undefined when nothing is entered in an optional field. */
   readonly value: number | undefined;
@@ -24,6 +24,7 @@ export function NumberField({ kind, value, edit, clear, ...box }: NumberFieldPro
     <BoxField
       {...box}
       unit={unitOf(kind)}
+      quantity={kindOf(kind)}
       written={value === undefined ? '' : writeField(kind, value)}
       attempt={attempt}
     />

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { InputError } from '../../units/fault.ts';
 import { type EditFault, faultInWords } from '../app/apply.ts';
-import { type FieldKind, readField, unitOf, writeField } from '../app/quantities.ts';
+import { type FieldKind, kindOf, readField, unitOf, writeField } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import { BoxField } from './box-field.tsx';
 
@@ -49,5 +49,7 @@ export function ViewField({
     }
   };
   const written = value === undefined ? '' : writeField(kind, value);
-  return <BoxField {...box} label={label} unit={unitOf(kind)} written={written} attempt={attempt} />;
+  return (
+    <BoxField {...box} label={label} unit={unitOf(kind)} quantity={kindOf(kind)} written={written} attempt={attempt} />
+  );
 }

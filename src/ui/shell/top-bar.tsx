@@ -6,6 +6,7 @@ import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
 import { redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { IconButton, Mark } from '../panels/icons.tsx';
+import { UnitsButton, UnitsView } from '../panels/units-view.tsx';
 import { text } from '../text/en.ts';
 import { pageWords } from '../text/pages.ts';
 import { BarMenu } from './bar-menu.tsx';
@@ -38,7 +39,7 @@ function UndoButtons(): JSX.Element {
 }
 
 /** How the person likes to see things: units and colours. */
-function Likings(): JSX.Element {
+function Likings({ before }: { before?: () => void }): JSX.Element {
   return (
     <div class="group likings">
       <Choice
@@ -51,6 +52,7 @@ function Likings(): JSX.Element {
           family.value = each;
         }}
       />
+      <UnitsButton before={before} />
       <IconButton
         icon={isDark() ? 'dark' : 'light'}
         label={text.bar.themeNow(isDark() ? text.bar.theme.dark : text.bar.theme.light)}
@@ -78,7 +80,7 @@ function Menu(): JSX.Element | null {
             {room === 'narrow' && <PageNav onFollow={fold} />}
             {ofProject && <ProjectActs picker={picker} fold={fold} />}
             {room !== 'wide' && id === 'bench' && <LessonsButton before={fold} />}
-            {room !== 'wide' && <Likings />}
+            {room !== 'wide' && <Likings before={fold} />}
           </>
         )}
       </BarMenu>
@@ -102,6 +104,7 @@ export function TopBar(): JSX.Element {
       <Menu />
       {isWide && id === 'bench' && <LessonsButton />}
       {isWide && <Likings />}
+      <UnitsView />
     </header>
   );
 }

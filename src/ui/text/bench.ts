@@ -29,7 +29,7 @@ export const benchWords = {
   solver: {
     loading: 'Starting the solver…',
     solving: 'Solving…',
-    solved: (ms: number) => `Solved in ${ms < 10 ? ms.toFixed(1) : ms.toFixed(0)} ms`,
+    solved: (ms: string) => `Solved in ${ms} ms`,
     idle: 'Ready',
     restarted: 'Solver restarted',
     restartedWhy: 'The solver stopped unexpectedly and was started again. Your work is untouched.',

@@ -1,6 +1,6 @@
 /** What a weight number on a bottle may mean: the spread of viscosities sold under each, side by side. */
 import type { JSX } from 'preact';
-import { showField } from '../../app/quantities.ts';
+import { showField, writeField } from '../../app/quantities.ts';
 import { fetchWeights, weightSpreads, weightsFailure } from '../../app/weights.ts';
 import { text } from '../../text/en.ts';
 
@@ -33,7 +33,9 @@ function Spreads(): JSX.Element {
             <td>
               <Bar low={low_mm2_s} high={high_mm2_s} end={end} />
             </td>
-            <td class="number-col">{text.damper.weightSpan(String(low_mm2_s), showField('viscosity', high_mm2_s))}</td>
+            <td class="number-col">
+              {text.damper.weightSpan(writeField('viscosity', low_mm2_s), showField('viscosity', high_mm2_s))}
+            </td>
           </tr>
         ))}
       </tbody>

@@ -12,20 +12,22 @@ const pointWith = (fatigue: number, yields: number): ForcePoint =>
     },
   }) as ForcePoint;
 
+const write = (value: number, digits: number): string => value.toFixed(digits);
+
 describe('reserves at the cursor', () => {
   it('are the reciprocal of the use, with the shim counted from 1', () => {
     const point = pointWith(0.8, 0.5);
-    expect(lifeReserve(point)).toBe('1.25 (no. 3)');
-    expect(yieldReserve(point)).toBe('2.00 (no. 1)');
+    expect(lifeReserve(point, write)).toBe('1.25 (no. 3)');
+    expect(yieldReserve(point, write)).toBe('2.00 (no. 1)');
   });
 
   it('warn of a set', () => {
-    expect(yieldReserve(pointWith(0.8, 1.25))).toBe('0.80 (no. 1): will take a set');
+    expect(yieldReserve(pointWith(0.8, 1.25), write)).toBe('0.80 (no. 1): will take a set');
   });
 
   it('are ample where next to nothing is used, and a dash where no strength is known', () => {
-    expect(lifeReserve(pointWith(0, 0))).toBe('over 10');
-    expect(lifeReserve({} as ForcePoint)).toBe('–');
-    expect(yieldReserve({} as ForcePoint)).toBe('–');
+    expect(lifeReserve(pointWith(0, 0), write)).toBe('over 10');
+    expect(lifeReserve({} as ForcePoint, write)).toBe('–');
+    expect(yieldReserve({} as ForcePoint, write)).toBe('–');
   });
 });

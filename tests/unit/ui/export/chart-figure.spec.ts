@@ -22,6 +22,7 @@ const request = (part: Partial<FigureRequest> = {}): FigureRequest => ({
   notes: ['Estimates.'],
   inks: { ink: '#000', soft: '#555', grid: '#ccc', sheet: '#fff' },
   font: 'sans-serif',
+  separators: ', ',
   ...part,
 });
 

@@ -25,7 +25,7 @@ const custom = { id: 'b', name: 'Custom', curve: curve(point(-2), point(2)) };
 
 describe('the data of a chart', () => {
   it('force: a row for each speed of any build, a column for each build and direction, unit in the head', () => {
-    const rows = chartRows('force', [stock, custom], shown(), 'metric');
+    const rows = chartRows('force', [stock, custom], shown(), { family: 'metric' });
     expect(rows[0]).toEqual([
       'Shaft speed, m/s',
       'Stock: Force, compression, N',
@@ -41,23 +41,23 @@ describe('the data of a chart', () => {
   });
 
   it('force less gas says so and takes it off', () => {
-    const table = columns(chartRows('force', [custom], shown({ withoutGas: true }), 'metric'));
+    const table = columns(chartRows('force', [custom], shown({ withoutGas: true }), { family: 'metric' }));
     expect(table['Custom: Force without that of the gas, compression, N']).toEqual([1950]);
     expect(table['Custom: Force without that of the gas, rebound, N']).toEqual([-2050]);
   });
 
   it('imperial: in/s and lbf', () => {
-    const table = columns(chartRows('force', [custom], shown(), 'imperial'));
+    const table = columns(chartRows('force', [custom], shown(), { family: 'imperial' }));
     expect(table['Shaft speed, in/s'][0]).toBeCloseTo(2 / 0.0254, 9);
     expect(table['Custom: Force, compression, lbf'][0]).toBeCloseTo(2000 / N_PER_LBF, 9);
   });
 
   it('bands on show have their two edges; hidden ones none', () => {
     const two = { ...stock, curve: curve(point(0.5, { band }), point(1, { band })) };
-    const table = columns(chartRows('force', [two], shown({ withBands: true }), 'metric'));
+    const table = columns(chartRows('force', [two], shown({ withBands: true }), { family: 'metric' }));
     expect(table['Stock: Force, compression, band from, N']).toEqual([900, 900]);
     expect(table['Stock: Force, compression, band to, N']).toEqual([1100, 1100]);
-    expect(chartRows('force', [two], shown(), 'metric')[0]).toHaveLength(3);
+    expect(chartRows('force', [two], shown(), { family: 'metric' })[0]).toHaveLength(3);
   });
 
   it('differences name the baseline and what the sign means, in force or per cent, and have no bands', () => {
@@ -66,32 +66,34 @@ describe('the data of a chart', () => {
       curve: curve(point(-1, { force_N: -1500, band }), point(-0.5, { force_N: -400, band }), failed(0.5), point(1)),
     };
     const beside = { withBands: true, comparison: { as: 'difference', baseline: stock.curve } } as const;
-    const rows = chartRows('force', [stock, firmer], shown(beside), 'metric');
+    const rows = chartRows('force', [stock, firmer], shown(beside), { family: 'metric' });
     expect(rows[0]).toHaveLength(5);
     const table = columns(rows);
     expect(table['Shaft speed, m/s']).toEqual([0.5, 1, 2]);
     expect(table['Stock: Firmer than Stock by (softer below 0), compression, N']).toEqual([0, 0, undefined]);
     expect(table['Custom: Firmer than Stock by (softer below 0), rebound, N']).toEqual([-100, 500, undefined]);
     expect(table['Custom: Firmer than Stock by (softer below 0), compression, N']).toEqual([undefined, 0, undefined]);
-    const imperial = columns(chartRows('force', [firmer], shown(beside), 'imperial'));
+    const imperial = columns(chartRows('force', [firmer], shown(beside), { family: 'imperial' }));
     const lbf = imperial['Custom: Firmer than Stock by (softer below 0), rebound, lbf'];
     expect(lbf[1]).toBeCloseTo(500 / N_PER_LBF, 9);
     const share = shown({ ...beside, comparison: { ...beside.comparison, as: 'share' }, withoutGas: true });
-    const shares = columns(chartRows('force', [firmer], share, 'metric'));
+    const shares = columns(chartRows('force', [firmer], share, { family: 'metric' }));
     // Less 50 N of gas, 1550 N stand against 1050 N.
     const head = 'Custom: Firmer than Stock without gas by (softer below 0), rebound, %';
     expect(shares[head][1]).toBeCloseTo((500 / 1050) * 100, 9);
   });
 
   it('paths in per cent, chambers above atmosphere, openings by the stack on show', () => {
-    const paths = columns(chartRows('paths', [custom], shown(), 'metric'));
+    const paths = columns(chartRows('paths', [custom], shown(), { family: 'metric' }));
     expect(paths['Custom: Piston, share shims, compression, %']).toEqual([75]);
-    const chambers = columns(chartRows('pressures', [custom], shown({ direction: -1 }), 'metric'));
+    const chambers = columns(chartRows('pressures', [custom], shown({ direction: -1 }), { family: 'metric' }));
     const head = 'Custom: Pressure in compression chamber, rebound, bar above atmosphere';
     expect(chambers[head][0]).toBeCloseTo(30, 9);
-    const opening = columns(chartRows('opening', [custom], shown({ direction: -1, stack: 'rebound' }), 'metric'));
+    const opening = columns(
+      chartRows('opening', [custom], shown({ direction: -1, stack: 'rebound' }), { family: 'metric' }),
+    );
     expect(opening['Custom: Piston: opening at the seat, rebound, mm'][0]).toBeCloseTo(0.1, 9);
   });
 
-  it('nothing solved is no table', () => expect(chartRows('force', [], shown(), 'metric')).toEqual([]));
+  it('nothing solved is no table', () => expect(chartRows('force', [], shown(), { family: 'metric' })).toEqual([]));
 });

@@ -17,7 +17,7 @@ const some = curve(
 );
 
 describe('the whole curve of a build, metric', () => {
-  const table = columns(curveRows(some, 'metric'));
+  const table = columns(curveRows(some, { family: 'metric' }));
 
   it('has a row for each solved speed, rebound below 0', () => {
     expect(table['Shaft speed, m/s']).toEqual([-0.5, 0.5, 1]);
@@ -44,19 +44,19 @@ describe('the whole curve of a build, metric', () => {
 
   it('names the paths in which oil cavitates', () => {
     const cavitating = (['ports', 'bleed'] as const).map((path) => ({ path, flow_m3_s: 2e-4, chokedFlow_m3_s: 1e-4 }));
-    const told = columns(curveRows(curve(point(1), point(2, { cavitating })), 'metric'));
+    const told = columns(curveRows(curve(point(1), point(2, { cavitating })), { family: 'metric' }));
     expect(told['Piston: oil cavitates in']).toEqual([undefined, 'ports; bleed']);
     expect(Object.keys(told)).not.toContain('Base valve: oil cavitates in');
   });
 
   it('leaves out bands and base valves that no point has', () => {
-    const heads = Object.keys(columns(curveRows(curve(point(1)), 'metric')));
+    const heads = Object.keys(columns(curveRows(curve(point(1)), { family: 'metric' })));
     expect(heads.filter((head) => /band from|Base valve/.test(head))).toEqual([]);
   });
 });
 
 it('imperial: the same points in inches, pounds and psi', () => {
-  const table = columns(curveRows(some, 'imperial'));
+  const table = columns(curveRows(some, { family: 'imperial' }));
   expect(table['Shaft speed, in/s'][1]).toBeCloseTo(0.5 / 0.0254, 9);
   expect(table['Force, lbf'][0]).toBeCloseTo(-500 / N_PER_LBF, 9);
   expect(table['Pressure in rebound chamber, psi above atmosphere'][0]).toBeCloseTo(1e6 / PA_PER_PSI, 6);
@@ -68,7 +68,9 @@ it('of a damper with a base valve, as solved: read back, every number is that of
   const solved = forceCurve(damperFromProject(project, project.baselineBuild), [-1, -0.2, 0.2, 1], {
     theory: 'large-deflection',
   });
-  const lines = csvOf(curveRows(solved, 'metric')).trim().split('\r\n');
+  const lines = csvOf(curveRows(solved, { family: 'metric' }))
+    .trim()
+    .split('\r\n');
   const cells = lines.map((line) =>
     [...line.matchAll(/("([^"]*)"|[^,]*)(,|$)/g)].map(([, whole, inner]) => inner ?? whole),
   );

@@ -13,12 +13,12 @@ it('three columns a build, in the units of the family; shorter loops end in empt
     { name: 'Stock', loop: loop(1, 2) },
     { name: 'Custom', loop: loop(-4.4482216152605) },
   ];
-  expect(columns(cycleRows(loops, 'metric'))['Stock: Force, N']).toEqual([1, 2]);
-  const imperial = columns(cycleRows(loops, 'imperial'));
+  expect(columns(cycleRows(loops, { family: 'metric' }))['Stock: Force, N']).toEqual([1, 2]);
+  const imperial = columns(cycleRows(loops, { family: 'imperial' }));
   expect(imperial['Stock: Stroke from full extension, in'][1]).toBeCloseTo(2, 12);
   expect(imperial['Custom: Shaft speed, in/s'][0]).toBeCloseTo(10, 12);
   expect(imperial['Custom: Force, lbf'][0]).toBeCloseTo(-1, 12);
   expect(imperial['Custom: Force, lbf'][1]).toBeUndefined();
 });
 
-it('no loop is no table', () => expect(cycleRows([], 'metric')).toEqual([]));
+it('no loop is no table', () => expect(cycleRows([], { family: 'metric' })).toEqual([]));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../../src/model/project.ts';
 import type { ReadoutGroup } from '../../../../src/ui/charts/readout-rows.ts';
 import { exportName } from '../../../../src/ui/export/file-name.ts';
-import { readingRows } from '../../../../src/ui/export/readings-table.ts';
+import { forClipboard, forFile, readingRows } from '../../../../src/ui/export/readings-table.ts';
 import { point } from './points.ts';
 
 const build = (id: string, name: string): Build => ({ id, name, notes: '', valves: {} }) as unknown as Build;
@@ -26,7 +26,12 @@ describe('the readout as a table', () => {
     { build: build('b', 'Custom'), point: point(-2), isBaseline: false, stale: true },
     { build: build('c', 'Lost'), isBaseline: false, stale: false },
   ];
-  const rows = readingRows('Trail rear · At 1.00 m/s', [{ name: 'Rebound', readings, groups }], ['Estimates.']);
+  const rows = readingRows(
+    'Trail rear · At 1.00 m/s',
+    [{ name: 'Rebound', readings, groups }],
+    ['Estimates.'],
+    forClipboard,
+  );
 
   it('has the rows of the page, numbers that a spreadsheet can read, builds side by side', () => {
     expect(rows).toEqual([
@@ -47,4 +52,11 @@ describe('names of exported files', () => {
     ['', 'force', 'png', 'project-force.png'],
     ['../../x', 'curve <b>', 'csv', 'x-curve-b.csv'],
   ])('%j, %j, %j', (project, what, ending, name) => expect(exportName(project, what, ending)).toBe(name));
+});
+
+describe('a cell of the page', () => {
+  it('is pasted in the sign of the reader, and filed with a point', () => {
+    expect(['−12,5', '–', '1,5 to −2,25'].map(forClipboard)).toEqual(['-12,5', '', '1,5 to -2,25']);
+    expect(['−12,5', '–', '1,5 to −2,25', '0.5'].map(forFile)).toEqual(['-12.5', '', '1.5 to -2.25', '0.5']);
+  });
 });

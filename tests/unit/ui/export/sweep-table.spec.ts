@@ -18,7 +18,7 @@ describe('sweepRows', () => {
       curve('one', { at: [0, 20], force_N: [100, null] }),
       curve('two', { way: -1, at: [10], force_N: [-44.482216], stale: true }),
     ];
-    const [head, ...rows] = sweepRows('Oil temperature, °F', curves, (at) => at * 2, 'imperial');
+    const [head, ...rows] = sweepRows('Oil temperature, °F', curves, (at) => at * 2, { family: 'imperial' });
     expect(head).toEqual([
       'Oil temperature, °F',
       'one: Force, compression, lbf',
@@ -31,6 +31,6 @@ describe('sweepRows', () => {
   });
 
   it('is empty where nothing is solved', () => {
-    expect(sweepRows('Clicks', [curve('one', {})], (at) => at, 'metric')).toEqual([]);
+    expect(sweepRows('Clicks', [curve('one', {})], (at) => at, { family: 'metric' })).toEqual([]);
   });
 });
