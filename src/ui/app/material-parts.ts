@@ -43,7 +43,7 @@ export function materialOfRow(buildId: string, place: ValvePlace, row: number): 
       valving.shims.map((each, i) => (i === row ? shim : each)),
     );
   };
-  const part = ofStack(buildId, place, `material of row ${row}`, ({ shims }) => shims[row]?.material, put);
+  const part = ofStack(buildId, place, `material-${row}`, ({ shims }) => shims[row]?.material, put);
   // A shim of its own metal starts as the stack it lies in.
   return { ...part, start: (project) => valvingAt(buildOf(project, buildId), place).material ?? SPRING_STEEL };
 }

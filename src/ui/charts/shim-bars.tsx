@@ -1,7 +1,7 @@
 /** Lift, stress and reserves of each shim at the speed cursor, in the order of the stack, as a table with bars. */
 import type { JSX } from 'preact';
 import { lineOf } from '../app/lines.ts';
-import { show, showBare, showField, unitOfShown, writeField } from '../app/quantities.ts';
+import { show, showBare, showField, showNumber, unitOfShown, writeField } from '../app/quantities.ts';
 import { outcomes } from '../app/solve.ts';
 import { activeRow, cursorSpeed } from '../app/store.ts';
 import { drawnStack } from '../app/views.ts';
@@ -38,7 +38,7 @@ function ReserveCell({ use, name }: { use: number | undefined; name: string }): 
   const over = use > 1;
   return (
     <td class={`number-col ${over ? 'caution' : ''}`} data-use={name}>
-      {over ? words.over(bareReserve(use)) : bareReserve(use)}
+      {over ? words.over(bareReserve(use, showNumber)) : bareReserve(use, showNumber)}
       <Bar share={use * LIMIT_AT} limit over={over} />
     </td>
   );

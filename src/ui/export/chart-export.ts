@@ -60,7 +60,7 @@ function saveCurve(): void {
   saveRows(`${words.files.curve} ${nameNow(name, outcome?.stale ?? false)}`, rows);
 }
 
-const saveShims = (): void => saveRows(words.files.shimsAtCursor, shimTable(shimRows.value, family.value));
+const saveShims = (): void => saveRows(words.files.shimsAtCursor, shimTable(shimRows.value, units.value));
 
 /** A picture of nothing would be a frame that looks like an answer. */
 const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): void => {

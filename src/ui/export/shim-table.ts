@@ -1,5 +1,5 @@
 /** The shims of the stack on show at the speed cursor as a table: one row each, piston side first. */
-import type { Family } from '../../units/format.ts';
+import type { Units } from '../../units/own-units.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import type { ShimRow } from '../charts/shim-rows.ts';
 import { text } from '../text/en.ts';
@@ -13,9 +13,9 @@ const reserveOf = (use: number | undefined): number | undefined =>
   use === undefined || use === 0 ? undefined : 1 / use;
 
 /** Empty while the stack is not solved. */
-export function shimTable(shims: readonly ShimRow[], family: Family): Row[] {
+export function shimTable(shims: readonly ShimRow[], units: Units): Row[] {
   if (shims.length === 0) return [];
-  const [length, stress] = [measureOf(family, 'length'), measureOf(family, 'stress')];
+  const [length, stress] = [measureOf(units, 'length'), measureOf(units, 'stress')];
   const heads = [
     words.shim,
     headed(text.stack.diameter, length),

@@ -12,7 +12,7 @@ const shim = (n: number, values: Partial<ShimRow['values']>): ShimRow => ({
 
 it('has a row a shim in the units of a family, reserves as reciprocals of the uses', () => {
   const shims = [shim(1, { use: { life: 0.5, yield: 2 } }), shim(2, {}), shim(3, { use: { life: 0, yield: 0 } })];
-  const [heads, ...rows] = shimTable(shims, 'imperial');
+  const [heads, ...rows] = shimTable(shims, { family: 'imperial' });
   expect(heads.slice(1, 4)).toEqual(['Diameter, in', 'Thickness, in', 'Rim lift, in']);
   // One inch is 25.4 mm by definition.
   expect(rows[0].slice(0, 4)).toEqual([1, 1, 0.01, 0.01].map((value) => expect.closeTo(value, 9)));
@@ -24,5 +24,5 @@ it('has a row a shim in the units of a family, reserves as reciprocals of the us
 });
 
 it('is empty while nothing is solved', () => {
-  expect(shimTable([], 'metric')).toEqual([]);
+  expect(shimTable([], { family: 'metric' })).toEqual([]);
 });
