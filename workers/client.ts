@@ -12,10 +12,12 @@ import type {
   ForceCurvesResult,
   ForcesRequest,
   ForcesResult,
+  FoundByStart,
   Job,
   JobResults,
   LiftRequest,
   LiftResult,
+  SearchStartRequest,
   SolverStatus,
   WeightSpreadsResult,
   WireReply,
@@ -46,6 +48,8 @@ export interface SolverClient {
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
   /** How far oils of one weight number differ. @throws SolverError */
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
+  /** One start of a search for stacks. @throws SolverError */
+  searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
   /** Lift of one stack at given pressures. @throws SolverError */
   lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
   /** Ends the worker; whatever is not done rejects with `closed`. */
@@ -83,6 +87,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     forces: (request, call) => ask({ kind: 'forces', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
+    searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),
   };

@@ -3,6 +3,7 @@
  * Every request has a run id; its reply carries the same one.
  */
 import type { Project } from '../src/model/project.ts';
+import type { SearchRequest } from '../src/model/search-request.ts';
 import type {
   ChamberExtremes,
   CycleEnergy,
@@ -10,11 +11,13 @@ import type {
   ForceBand,
   ForceCurve,
   ForceLoop,
+  FoundByStart,
   InputFault,
   Integration,
   LiftOptions,
   LiftResult,
   PeakForces,
+  SearchSettings,
   Settling,
   SineDrive,
   StackInput,
@@ -23,7 +26,7 @@ import type {
 } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 4;
+export const PROTOCOL_VERSION = 5;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -134,12 +137,22 @@ export interface WeightSpreadsResult {
   readonly spreads: readonly WeightSpread[];
 }
 
+/** One start of a search; it knows nothing of the others. */
+export interface SearchStartRequest {
+  readonly project: Project;
+  readonly request: SearchRequest;
+  readonly settings: SearchSettings & { readonly theory: Theory };
+  /** Whole number from 0. */
+  readonly start: number;
+}
+
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
   | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
   | { readonly kind: 'forces'; readonly request: ForcesRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
+  | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
@@ -148,6 +161,7 @@ export interface JobResults {
   readonly forces: ForcesResult;
   readonly lift: LiftResult;
   readonly cycle: CycleResult;
+  readonly 'search-start': FoundByStart;
   readonly 'weight-spreads': WeightSpreadsResult;
 }
 

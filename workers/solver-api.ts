@@ -16,6 +16,7 @@ import {
   type ForceCurvesResult,
   type ForcesRequest,
   type ForcesResult,
+  type FoundByStart,
   isInputFault,
   type Job,
   type JobResults,
@@ -24,6 +25,7 @@ import {
   PROTOCOL_VERSION,
   type Progress,
   type Project,
+  type SearchStartRequest,
   type SolveHooks,
   type SolverApi,
   type SpeedBand,
@@ -59,6 +61,13 @@ export interface Solver {
     options: Pick<CycleRequest, 'drive' | 'theory'>,
     hooks: SolveHooks,
   ): Exclude<BuildCycle, { status: 'failed' }>;
+  searchStart(
+    project: Project,
+    request: SearchStartRequest['request'],
+    settings: SearchStartRequest['settings'],
+    start: number,
+    hooks: SolveHooks,
+  ): FoundByStart;
   readonly weightSpreads: readonly WeightSpread[];
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
@@ -97,8 +106,12 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'forces') return solveForces(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
-  const { stack, pressures_Pa, options } = job.request;
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
+  if (job.kind === 'search-start') {
+    const { project, request, settings, start } = job.request;
+    return solver.searchStart(project, request, settings, start, hooks);
+  }
+  const { stack, pressures_Pa, options } = job.request;
   return solver.solveLift(stack, pressures_Pa, options, hooks);
 }
 

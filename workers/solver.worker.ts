@@ -1,10 +1,17 @@
 /** The solver in its own thread. */
 import { expose } from 'comlink';
-import { forceCurveForBuild, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
+import { forceCurveForBuild, searchStart, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
 import { cycleForBuild } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
 
 expose(
-  createSolverApi({ forceCurveForBuild, forcesForBuild, cycleForBuild, solveLift, weightSpreads: WEIGHT_SPREADS }),
+  createSolverApi({
+    forceCurveForBuild,
+    forcesForBuild,
+    cycleForBuild,
+    searchStart,
+    solveLift,
+    weightSpreads: WEIGHT_SPREADS,
+  }),
 );

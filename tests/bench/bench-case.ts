@@ -3,6 +3,10 @@ export interface BenchCase {
   readonly name: string;
   /** Items that one run works through; a count over 1 makes the result a rate. */
   readonly items: number;
+  /** Takes long, or differs from run to run: how often it runs, without warming up, and only where it is named. */
+  readonly longRuns?: number;
+  /** What all runs together say, beside the time. */
+  readonly verdict?: () => string;
   /** Builds the input, outside the timed part, and returns what is timed. */
   prepare(): () => unknown;
   /** @throws Error when the result is wrong */
@@ -16,6 +20,7 @@ export interface BenchResult {
   /** Items a second at the median, where a run works through several. */
   readonly perSecond?: number;
   readonly items?: number;
+  readonly verdict?: string;
 }
 
 export interface BenchOptions {
@@ -25,7 +30,9 @@ export interface BenchOptions {
   readonly runs: number;
 }
 
-export function runBench({ items, prepare, check }: BenchCase, { now, warmUps, runs }: BenchOptions): BenchResult {
+export function runBench({ items, longRuns, verdict, prepare, check }: BenchCase, options: BenchOptions): BenchResult {
+  const { now } = options;
+  const [warmUps, runs] = longRuns === undefined ? [options.warmUps, options.runs] : [0, longRuns];
   const act = prepare();
   for (let run = 0; run < warmUps; run++) check(act());
   const times = Array.from({ length: runs }, () => {
@@ -37,7 +44,8 @@ export function runBench({ items, prepare, check }: BenchCase, { now, warmUps, r
   }).sort((a, b) => a - b);
   const median_ms = quantile(times, 0.5);
   const rate = items > 1 ? { items, perSecond: (1000 * items) / median_ms } : {};
-  return { runs, median_ms, p95_ms: quantile(times, 0.95), ...rate };
+  const judged = verdict && { verdict: verdict() };
+  return { runs, median_ms, p95_ms: quantile(times, 0.95), ...rate, ...judged };
 }
 
 /** The smallest value that at least this share of the sorted values does not exceed. */

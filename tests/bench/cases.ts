@@ -12,6 +12,7 @@ import {
 } from '../../src/solver/index.ts';
 import type { BenchCase } from './bench-case.ts';
 import { distinctStacks, judge } from './judged-stacks.ts';
+import { searchPlanted } from './planted-search.ts';
 
 /** The ten shims of reference case stack/fem-two-stage-large, diameter × thickness in mm. */
 const TWO_STAGE_MM = [
@@ -124,4 +125,5 @@ export const BENCH_CASES: readonly BenchCase[] = [
   cycle,
   search('searchLarge', 'large-deflection'),
   search('searchSmall', 'small-deflection'),
+  searchPlanted,
 ];

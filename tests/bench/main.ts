@@ -12,7 +12,9 @@ if (unknown.length > 0) {
   process.exitCode = 2;
 } else {
   try {
-    const chosen = BENCH_CASES.filter(({ name }) => names.length === 0 || names.includes(name));
+    const chosen = BENCH_CASES.filter(({ name, longRuns }) =>
+      names.length === 0 ? longRuns === undefined : names.includes(name),
+    );
     const options = { now: () => performance.now(), warmUps: 20, runs: 50 };
     const results = chosen.map((bench) => [bench.name, runBench(bench, options)] as const);
     const yardstick_ms = runBench(YARDSTICK, options).median_ms;
@@ -25,9 +27,9 @@ if (unknown.length > 0) {
         ),
       );
     else
-      for (const [name, { median_ms, p95_ms, perSecond }] of results)
+      for (const [name, { median_ms, p95_ms, perSecond, verdict }] of results)
         console.log(
-          `${name}: ${median_ms.toFixed(2)} ms median, ${p95_ms.toFixed(2)} ms p95${perSecond ? `, ${perSecond.toFixed(0)} a second` : ''}`,
+          `${name}: ${median_ms.toFixed(2)} ms median, ${p95_ms.toFixed(2)} ms p95${perSecond ? `, ${perSecond.toFixed(0)} a second` : ''}${verdict ? `; ${verdict}` : ''}`,
         );
   } catch (error) {
     console.error(error instanceof Error ? error.message : error);

@@ -8,10 +8,12 @@ import {
   type LiftOptions,
   peakForces,
   type StackInput,
+  searchStart,
   solveLift,
   WEIGHT_SPREADS,
 } from '../../src/solver/index.ts';
 import { createSolverClient } from '../../workers/client.ts';
+import { plantedStudy } from '../helpers/search-studies.ts';
 import { spawnFixture } from './helpers/node-worker.ts';
 
 const client = createSolverClient({ spawn: spawnFixture('real-solver') });
@@ -86,6 +88,17 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
       status: 'finished',
       reading: { loop: { position_m, speed_m_s, force_N }, energy: run.energy, peaks: peakForces(run) },
     });
+  });
+
+  it('a start of a search', async () => {
+    const study = plantedStudy();
+    const settings = { seed: 3, steps: 20, answers: 2, theory: 'small-deflection' } as const;
+    const direct = searchStart(study.project, study.request, settings, 1);
+    expect(direct.answers.length).toBeGreaterThan(0);
+    const told: number[] = [];
+    const found = await client.searchStart({ ...study, settings, start: 1 }, { onProgress: (done) => told.push(done) });
+    expect(found).toStrictEqual(direct);
+    expect(told.at(-1)).toBe(1);
   });
 
   it('the spread of weight numbers', async () => {

@@ -38,6 +38,11 @@ const solver: Solver = {
     if (buildId === 'unruly') throw new InputError(FAULT);
     return { status: 'unfinished', reason: `${buildId} ends early` };
   },
+  searchStart: (_, { buildId }, { steps }, start, { onProgress, shouldStop }) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    for (let step = 0; step < steps && !shouldStop?.(); step++) onProgress?.(step + 1, steps);
+    return { start, answers: [], counts: { proposed: steps, screened: 0, judged: 0 }, refused: 0 };
+  },
   weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,
@@ -90,6 +95,24 @@ describe('createSolverApi', () => {
     } as const;
     await createSolverApi(solver).run({ runId: 1, job }, (fraction) => seen.push(fraction));
     expect(seen).toEqual([0.25, 0.5, 0.75, 1]);
+  });
+
+  it('runs one start of a search: counts its steps, refuses with the fault, and stops when asked', async () => {
+    const api = createSolverApi(solver);
+    const settings = { seed: 1, steps: 4, answers: 1, theory: 'small-deflection' } as const;
+    const asked = (buildId: string) => ({ buildId, places: [], aim: [], source: { kind: 'drawer' } }) as const;
+    const job = (buildId: string) => {
+      const of = { project: {} as Project, request: asked(buildId), settings, start: 3 };
+      return { kind: 'search-start', request: of } as const;
+    };
+    const seen: number[] = [];
+    const reply = await api.run({ runId: 1, job: job('a') }, (fraction) => seen.push(fraction));
+    expect(reply).toMatchObject({ status: 'done', result: { start: 3, counts: { proposed: 4 } } });
+    expect(seen).toEqual([0.25, 0.5, 0.75, 1]);
+    const refused = await api.run({ runId: 2, job: job('unruly') }, noProgress);
+    expect(refused).toMatchObject({ status: 'failed', error: { code: 'invalid-input', fault: FAULT } });
+    const stopped = await api.run({ runId: 3, job: job('a'), stopFlag: raised() }, noProgress);
+    expect(stopped).toEqual({ runId: 3, status: 'stopped' });
   });
 
   it('keeps a build whose id is a word of the language', async () => {
