@@ -7,6 +7,7 @@ import { viscosityFaults } from './fluid-relations.ts';
 import { gasFaults } from './gas-relations.ts';
 import { layoutFaults } from './layout-relations.ts';
 import { child, describe, entries, type Place } from './place.ts';
+import { recordFaults } from './record-relations.ts';
 
 function identityFaults(project: Place): InputFault[] {
   const ids = entries(child(project, 'builds')).map((build) => child(build, 'id'));
@@ -38,5 +39,6 @@ export function projectRelations(project: Place): InputFault[] {
     ...identityFaults(project),
     ...drawerFaults(project),
     ...aimFaults(project),
+    ...recordFaults(project),
   ];
 }

@@ -9,6 +9,7 @@ import { fitSchema } from './fit-schema.ts';
 import { gasSchema } from './gas-schema.ts';
 import { measurementsSchema } from './measurement-schema.ts';
 import { ISO_GRADES } from './project.ts';
+import { recordSchema } from './record-schema.ts';
 import { bleedSchema, byPlace, poppetSchema, valvingSchema } from './valve-schema.ts';
 import { z } from './zod.ts';
 
@@ -84,4 +85,5 @@ export const projectSchema = record({
   chassis: z.record(z.string(), z.unknown(), { error: 'an object' }).default({}),
   drawer: drawerSchema.default([]),
   aims: aimsSchema.optional(),
+  record: recordSchema.optional(),
 }).meta({ title: 'Shimwright project, version 1' });

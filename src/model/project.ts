@@ -6,12 +6,14 @@ import type { Aim } from './aim.ts';
 import type { DrawerShim } from './drawer.ts';
 import type { Fit } from './fit.ts';
 import type { Measurement } from './measurement.ts';
+import type { TeardownRecord } from './record.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
 export type * from './aim.ts';
 export type { DrawerShim } from './drawer.ts';
 export type * from './fit.ts';
 export type * from './measurement.ts';
+export type * from './record.ts';
 export type * from './stack.ts';
 
 /** Equal ports side by side. One port: a round hole by diameter, or any shape by its area. */
@@ -242,4 +244,6 @@ export interface Project {
   drawer: DrawerShim[];
   /** Wanted force curves. */
   aims?: Aim[];
+  /** Of taking it apart. */
+  record?: TeardownRecord;
 }
