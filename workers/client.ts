@@ -6,6 +6,8 @@ import { Dispatcher } from './dispatcher.ts';
 import type {
   CycleRequest,
   CycleResult,
+  FitOutcome,
+  FitRequest,
   ForceBandsRequest,
   ForceBandsResult,
   ForceCurvesRequest,
@@ -48,6 +50,8 @@ export interface SolverClient {
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
   /** How far oils of one weight number differ. @throws SolverError */
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
+  /** Coefficients of a build fitted to its measurements. @throws SolverError */
+  fit(request: FitRequest, options?: CallOptions): Promise<FitOutcome>;
   /** One start of a search for stacks. @throws SolverError */
   searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
   /** Lift of one stack at given pressures. @throws SolverError */
@@ -87,6 +91,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     forces: (request, call) => ask({ kind: 'forces', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
+    fit: (request, call) => ask({ kind: 'fit', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),

@@ -8,6 +8,7 @@ import type {
   ChamberExtremes,
   CycleEnergy,
   FailedBand,
+  FitOutcome,
   ForceBand,
   ForceCurve,
   ForceLoop,
@@ -26,7 +27,7 @@ import type {
 } from '../src/solver/index.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 5;
+export const PROTOCOL_VERSION = 6;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -36,6 +37,8 @@ export interface ForceCurvesRequest {
   readonly theory: Theory;
   /** Where the piston stands, from full extension [m]; when absent, mid-stroke. */
   readonly stroke_m?: number;
+  /** With the fitted values that are kept with the builds, in place of the physical ones. */
+  readonly fitted?: boolean;
 }
 
 /** The bands of curves that the page has: which takes several times as long as a curve, and is a fraction of its size. */
@@ -91,6 +94,14 @@ export type BuildBands =
 export interface ForceBandsResult {
   /** By build id; one entry for each build asked for. */
   readonly builds: Readonly<Record<string, BuildBands>>;
+}
+
+export interface FitRequest {
+  readonly project: Project;
+  readonly buildId: string;
+  /** Of the build; absent, all that are kept with it. */
+  readonly measurementIds?: readonly string[];
+  readonly theory: Theory;
 }
 
 export interface LiftRequest {
@@ -150,6 +161,7 @@ export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
   | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
   | { readonly kind: 'forces'; readonly request: ForcesRequest }
+  | { readonly kind: 'fit'; readonly request: FitRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
   | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
@@ -157,6 +169,7 @@ export type Job =
 
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
+  readonly fit: FitOutcome;
   readonly 'force-bands': ForceBandsResult;
   readonly forces: ForcesResult;
   readonly lift: LiftResult;

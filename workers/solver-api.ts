@@ -9,6 +9,8 @@ import {
   type BuildForces,
   type CycleRequest,
   type CycleResult,
+  type FitOutcome,
+  type FitRequest,
   type ForceBandsRequest,
   type ForceBandsResult,
   type ForceCurve,
@@ -61,6 +63,12 @@ export interface Solver {
     options: Pick<CycleRequest, 'drive' | 'theory'>,
     hooks: SolveHooks,
   ): Exclude<BuildCycle, { status: 'failed' }>;
+  fitMeasured(
+    project: Project,
+    buildId: string,
+    options: Omit<FitRequest, 'project' | 'buildId'>,
+    hooks: SolveHooks,
+  ): FitOutcome;
   searchStart(
     project: Project,
     request: SearchStartRequest['request'],
@@ -107,6 +115,10 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
+  if (job.kind === 'fit') {
+    const { project, buildId, ...options } = job.request;
+    return solver.fitMeasured(project, buildId, options, hooks);
+  }
   if (job.kind === 'search-start') {
     const { project, request, settings, start } = job.request;
     return solver.searchStart(project, request, settings, start, hooks);

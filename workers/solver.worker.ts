@@ -1,12 +1,13 @@
 /** The solver in its own thread. */
 import { expose } from 'comlink';
-import { forceCurveForBuild, searchStart, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
+import { fitMeasured, forceCurveForBuild, searchStart, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
 import { cycleForBuild } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
 
 expose(
   createSolverApi({
+    fitMeasured,
     forceCurveForBuild,
     forcesForBuild,
     cycleForBuild,

@@ -5,13 +5,13 @@ import { z } from './zod.ts';
 
 const name = z.literal(FIT_COEFFICIENTS, { error: `one of ${FIT_COEFFICIENTS.join(', ')}` });
 const value = numberIn({ from: -1e6, upTo: 1e6 });
-const THEORIES = ['small-deflection', 'large-deflection'] as const;
+const THEORIES = ['small-deflection', 'large-deflection', 'port-periodic'] as const;
 
 export const fitSchema = record({
   measurements: listOf(textUpTo(100), 100),
-  theory: z.literal(THEORIES, { error: '"small-deflection" or "large-deflection"' }),
+  theory: z.literal(THEORIES, { error: '"small-deflection", "large-deflection" or "port-periodic"' }),
   coefficients: listOf(
-    record({ name, value, low: value, high: value, leftOpen: numberIn({ from: 0, upTo: 1e6 }) }),
+    record({ name, physical: value, value, low: value, high: value, leftOpen: numberIn({ from: 0, upTo: 1e6 }) }),
     FIT_COEFFICIENTS.length,
   ),
   untold: listOf(listOf(name, FIT_COEFFICIENTS.length), FIT_COEFFICIENTS.length),

@@ -18,6 +18,8 @@ export type FitCoefficientName = (typeof FIT_COEFFICIENTS)[number];
 /** A value with its interval of 95 %, in the unit that its name ends in, or none. */
 export interface FittedValue {
   name: FitCoefficientName;
+  /** Without a fit. */
+  physical: number;
   value: number;
   low: number;
   high: number;
@@ -28,7 +30,7 @@ export interface FittedValue {
 export interface Fit {
   /** Ids of the measurements of the build that it was fitted to. */
   measurements: string[];
-  theory: 'small-deflection' | 'large-deflection';
+  theory: 'small-deflection' | 'large-deflection' | 'port-periodic';
   coefficients: FittedValue[];
   /** Coefficients that the measurements cannot tell, or not from one another: a list for each such direction. */
   untold: FitCoefficientName[][];

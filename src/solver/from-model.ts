@@ -107,7 +107,8 @@ export function damperFromProject(project: Project, buildId: string, stroke_m?: 
 /** Length of oil left at the ends of the stroke where the document does not say. */
 const END_CLEARANCE_MM = 10;
 
-function findBuild({ builds }: Project, buildId: string): Build {
+/** @throws InputError `build.unknown` */
+export function findBuild({ builds }: Project, buildId: string): Build {
   const build = builds.find(({ id }) => id === buildId);
   if (build) return build;
   const wanted = `one of ${builds.map(({ id }) => id).join(', ')}`;

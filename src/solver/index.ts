@@ -45,7 +45,7 @@ export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';
-export { fitBuild, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
+export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
 export {
   type BuildCurveOptions,

@@ -38,6 +38,11 @@ const solver: Solver = {
     if (buildId === 'unruly') throw new InputError(FAULT);
     return { status: 'unfinished', reason: `${buildId} ends early` };
   },
+  fitMeasured: (_, buildId, { measurementIds = [] }, { onProgress }) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    onProgress?.(1, 4);
+    return { status: 'too-few', reason: `${buildId}: ${measurementIds.length} measurements` };
+  },
   searchStart: (_, { buildId }, { steps }, start, { onProgress, shouldStop }) => {
     if (buildId === 'unruly') throw new InputError(FAULT);
     for (let step = 0; step < steps && !shouldStop?.(); step++) onProgress?.(step + 1, steps);
@@ -74,6 +79,18 @@ const raised = () => {
 };
 
 describe('createSolverApi', () => {
+  it('fits, tells how far it is, and passes a refusal on', async () => {
+    const told: number[] = [];
+    const asked = { project: request('any').project, measurementIds: ['a', 'b'], theory: 'small-deflection' } as const;
+    const ask = (buildId: string) =>
+      createSolverApi(solver).run({ runId: 4, job: { kind: 'fit', request: { ...asked, buildId } } }, (s) =>
+        told.push(s),
+      );
+    const result = { status: 'too-few', reason: 'stock: 2 measurements' };
+    expect([await ask('stock'), told]).toEqual([{ runId: 4, status: 'done', result }, [0.25]]);
+    expect(await ask('unruly')).toMatchObject({ runId: 4, status: 'failed', error: { code: 'invalid-input' } });
+  });
+
   it('says which protocol it speaks', async () => {
     expect(await createSolverApi(solver).hello('nobody-else')).toEqual({ protocol: PROTOCOL_VERSION });
   });

@@ -7,7 +7,7 @@ import { InputError } from '../../units/fault.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import { type FitName, type FitOutcome, fitDamper } from '../fit/fit-damper.ts';
 import type { FitGroup } from '../fit/force-model.ts';
-import { damperFromProject } from '../from-model.ts';
+import { damperFromProject, findBuild } from '../from-model.ts';
 import type { SolveHooks, Theory } from '../types.ts';
 
 export interface MeasuredFitOptions {
@@ -54,6 +54,23 @@ export function fitBuild(
     { groups: groups.filter(({ force_N }) => force_N.length > 0), theory, ...(names && { names }) },
     hooks,
   );
+}
+
+export interface KeptFitOptions {
+  /** Absent, all that are kept with the build. */
+  readonly measurementIds?: readonly string[];
+  readonly theory: Theory;
+}
+
+/** As `fitBuild`, to measurements that are kept with the build. @throws InputError `build.unknown`, `measurement.unknown` too */
+export function fitMeasured(
+  project: Project,
+  buildId: string,
+  { measurementIds, theory }: KeptFitOptions,
+  hooks: SolveHooks = {},
+): FitOutcome {
+  const measurements = measurementsOf(findBuild(project, buildId), measurementIds);
+  return fitBuild(project, buildId, { measurements, theory }, hooks);
 }
 
 /** The measurements of a build with these ids; all of them without a wish. @throws InputError `measurement.unknown` */

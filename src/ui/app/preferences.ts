@@ -77,6 +77,10 @@ export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwrig
 export const measuredPoints = signal<MeasuredChoice>(
   oneOf(MEASURED_CHOICES, readStored('shimwright.measured-points'), 'shown'),
 );
+/** Whether the force chart shows the curve with fitted coefficients too. */
+export const fittedCurves = signal<MeasuredChoice>(
+  oneOf(MEASURED_CHOICES, readStored('shimwright.fitted-curves'), 'shown'),
+);
 /** Lessons that were answered once, by their ids. */
 export const lessonsDone = signal<readonly string[]>(
   (readStored('shimwright.lessons-done') ?? '').split(' ').filter(Boolean),
@@ -101,6 +105,7 @@ export function keepPreferences(): void {
   effect(() => store('shimwright.gas-force', gasForce.value));
   effect(() => store('shimwright.bands', bands.value));
   effect(() => store('shimwright.measured-points', measuredPoints.value));
+  effect(() => store('shimwright.fitted-curves', fittedCurves.value));
   effect(() => store('shimwright.lessons-done', lessonsDone.value.join(' ')));
   effect(() => {
     store('shimwright.theme', theme.value);

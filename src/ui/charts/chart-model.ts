@@ -8,6 +8,7 @@ import { bands, gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
 import { baseline, direction, place, project, selectedBuild, topSpeed, visibleBuilds } from '../app/store.ts';
+import { fittedLines } from '../measured/fitted-lines.ts';
 import { measuredDots } from '../measured/measured-dots.ts';
 import { text } from '../text/en.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
@@ -209,7 +210,7 @@ const viewNow = computed<PlotView>(() => {
   return {
     areas: shownAreas.value,
     dots,
-    lines: shownLines.value,
+    lines: chart.value === 'force' && !comparing.value ? [...shownLines.value, ...fittedLines.value] : shownLines.value,
     xRange: [0, top],
     yRange: rangeOf([...values, ...edges, ...levels, ...leastRange(), ...marks]),
     xTitle: text.chart.speedAxis(unitOfShown('speed')),

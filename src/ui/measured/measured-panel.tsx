@@ -12,6 +12,7 @@ import { ExportMenu } from '../export/export-menu.tsx';
 import { saveCsv } from '../export/readings-export.ts';
 import { IconButton, LineSample } from '../panels/icons.tsx';
 import { measuredWords as words } from '../text/measured.ts';
+import { FitSection } from './fit-section.tsx';
 import { type MeasuredRow, otherConditions, residualTable, rowOf } from './measured-rows.ts';
 import { openMeasuredFile } from './open-file.ts';
 import { removeMeasurement } from './remove.ts';
@@ -146,7 +147,10 @@ export function MeasuredPanel(): JSX.Element {
           )}
         </span>
       </header>
-      <div class="measured-content">{hasAny ? <Measurements build={build} /> : <p class="hint">{words.none}</p>}</div>
+      <div class="measured-content">
+        {hasAny ? <Measurements build={build} /> : <p class="hint">{words.none}</p>}
+        {(hasAny || build.fit) && <FitSection build={build} />}
+      </div>
     </section>
   );
 }

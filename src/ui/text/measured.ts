@@ -2,8 +2,8 @@
 import type { Quantity, Sign } from '../../measured/mapping.ts';
 import type { Suspicion } from '../../measured/suspicions.ts';
 import type { AdjusterId } from '../../model/adjuster-ids.ts';
-
-const plural = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+import type { FitCoefficientName } from '../../model/fit.ts';
+import { plural } from './plural.ts';
 
 export const measuredWords = {
   title: (build: string) => `Measured: ${build}`,
@@ -141,6 +141,55 @@ export const measuredWords = {
     'one-direction':
       'All points are of one direction. If the file has both without a sign, say “either” for the speed or the force.',
   } satisfies Record<Suspicion, string>,
+
+  fit: {
+    title: 'Fitted coefficients',
+    none: 'A fit changes what geometry cannot give, each coefficient within what it is known to, until the curve runs through the points. The physical values stay as they are.',
+    start: 'Fit coefficients',
+    again: 'Fit again',
+    stop: 'Stop',
+    running: 'Fitting',
+    remove: 'Remove fit',
+    removed: 'The fit is removed.',
+    label: 'Fit coefficients',
+    failed: (why: string) => `There is no fit: ${why}.`,
+    done: (n: number) => `Coefficients are fitted to ${plural(n, 'point', 'points')}. The fitted curve is dotted.`,
+    table: 'Coefficients, physical and fitted',
+    columns: {
+      name: 'Coefficient',
+      physical: 'Physical',
+      fitted: 'Fitted',
+      interval: '95 % interval',
+      narrowed: 'Narrowed by',
+    },
+    interval: (low: string, high: string) => `${low} to ${high}`,
+    coefficient: {
+      jetDischarge: 'discharge of the shim jet',
+      sharpEdgeDischarge: 'discharge of a sharp edge',
+      longOrificeFactor: 'factor of drilled holes and ports',
+      portMomentum: 'momentum of the port jets',
+      bleedAreaFactor: 'factor of the bleed area',
+      viscosityFactor: 'factor of the oil’s viscosity',
+      frictionFactor: 'factor of the friction',
+      forceOffset_N: 'zero of the load cell',
+      compressionSeatShift_m: 'height of the compression seat, beyond what is entered',
+      reboundSeatShift_m: 'height of the rebound seat, beyond what is entered',
+      baseSeatShift_m: 'height of the base seat, beyond what is entered',
+    } satisfies Record<FitCoefficientName, string>,
+    basis: (n: number, scatter: string) =>
+      `From ${plural(n, 'point', 'points')}, which scatter by ${scatter} round the fitted curve.`,
+    allTold: 'The measurements tell every one of these from the others.',
+    untold: ([first, ...others]: readonly string[]) =>
+      others.length === 0
+        ? `The measurements cannot tell the ${first}.`
+        : `The measurements cannot tell the ${first} from the ${others.join(' and the ')}.`,
+    noCurve: (why: string) => `The fitted curve could not be solved: ${why}`,
+    meaning:
+      'The interval covers the true value in 95 of 100 such measurements, if the model is right. Narrowed by: how much less open a coefficient is than before; 0 % says that only what was known before speaks.',
+    curve: 'Fitted curve',
+    curveChoice: { shown: 'Physical and fitted', hidden: 'Physical only' },
+    line: (build: string) => `${build}, fitted`,
+  },
 
   csv: {
     measurement: 'Measurement',

@@ -53,7 +53,7 @@ describe('a fit to the measurements of a document', () => {
 
   it('is kept beside the build, and counts where that is asked for alone', () => {
     const kept = { measurements: ['a'], theory: THEORY, untold: [], scatter_N: 3, pointCount: 16 };
-    const value = { low: 0.7, high: 0.8, leftOpen: 0.1 };
+    const value = { physical: 0.7, low: 0.7, high: 0.8, leftOpen: 0.1 };
     const project = withValue(soundProject(), 'builds[0].fit', {
       ...kept,
       coefficients: [

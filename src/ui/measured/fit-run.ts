@@ -1,0 +1,73 @@
+/** Runs a fit of the build on show, with its progress and a way to stop it, and keeps what comes out with the build. */
+import { signal } from '@preact/signals';
+import { SolverError } from '../../../workers/client.ts';
+import type { FitDone } from '../../../workers/protocol.ts';
+import type { Fit } from '../../model/fit.ts';
+import type { Build } from '../../model/project.ts';
+import { editProject } from '../app/apply.ts';
+import { tell } from '../app/notices.ts';
+import { sideSolver } from '../app/side-solver.ts';
+import { project, theory, undoEdit, withBuild } from '../app/store.ts';
+import { text } from '../text/en.ts';
+import { measuredWords } from '../text/measured.ts';
+
+const words = measuredWords.fit;
+
+export interface FitRun {
+  readonly buildId: string;
+  /** From 0 to 1. */
+  readonly progress: number;
+  readonly stop: AbortController;
+}
+
+export const fitRun = signal<FitRun | undefined>(undefined);
+
+export const keptFit = (done: FitDone, measurements: string[]): Fit => ({
+  measurements,
+  theory: done.theory,
+  coefficients: done.coefficients.map(({ name, physical, value, low, high, leftOpen }) => ({
+    ...{ name, physical, value, low, high },
+    leftOpen: Math.max(0, leftOpen),
+  })),
+  untold: done.untold.map(({ parts }) => parts.map(({ name }) => name)),
+  scatter_N: done.scatter_N,
+  pointCount: done.pointCount,
+});
+
+const keepFit = (buildId: string, fit: Fit | undefined, label: string) =>
+  editProject(
+    () =>
+      withBuild(buildId, (build) => {
+        const { fit: _before, ...parts } = build;
+        return fit ? { ...parts, fit } : parts;
+      }),
+    { label },
+  );
+
+export function removeFit(build: Build): void {
+  const fault = keepFit(build.id, undefined, words.remove);
+  if (!fault) tell(words.removed, { action: { label: text.notices.undo, run: undoEdit } });
+}
+
+export async function startFit(build: Build): Promise<void> {
+  const measurementIds = (build.measurements ?? []).map(({ id }) => id);
+  const run: FitRun = { buildId: build.id, progress: 0, stop: new AbortController() };
+  fitRun.value = run;
+  const onProgress = (progress: number): void => {
+    if (fitRun.value?.stop === run.stop) fitRun.value = { ...run, progress };
+  };
+  try {
+    const request = { project: project.value, buildId: build.id, measurementIds, theory: theory.value };
+    const outcome = await sideSolver().fit(request, { signal: run.stop.signal, onProgress });
+    if (outcome.status !== 'fitted') return tell(words.failed(outcome.reason), { tone: 'problem' });
+    const fault = keepFit(build.id, keptFit(outcome, measurementIds), words.label);
+    if (fault) return tell(fault.message, { tone: 'problem' });
+    tell(words.done(outcome.pointCount), { action: { label: text.notices.undo, run: undoEdit } });
+  } catch (error) {
+    if (!(error instanceof SolverError)) throw error;
+    if (error.code !== 'cancelled' && error.code !== 'superseded')
+      tell(words.failed(error.message), { tone: 'problem' });
+  } finally {
+    if (fitRun.value?.stop === run.stop) fitRun.value = undefined;
+  }
+}
