@@ -13,6 +13,7 @@ import {
 import type { BenchCase } from './bench-case.ts';
 import { distinctStacks, judge } from './judged-stacks.ts';
 import { searchPlanted } from './planted-search.ts';
+import { wavedCases } from './waved-cases.ts';
 
 /** The ten shims of reference case stack/fem-two-stage-large, diameter × thickness in mm. */
 const TWO_STAGE_MM = [
@@ -43,6 +44,8 @@ const TWO_STAGE: StackInput = {
 const PRESSURES_PA = Array.from({ length: 12 }, (_, i) => 4e4 * 70 ** (i / 11));
 /** Edge lift of that stack at 2.8 MPa by independent continuum elements, see the reference case [m]. */
 const LIFT_AT_END_M = 0.7175143e-3;
+/** The same at 0.04 MPa [m]. */
+const LIFT_AT_START_M = 0.06366271e-3;
 
 const SPEEDS_M_S = Array.from({ length: 40 }, (_, i) => ((i + 1) * 2) / 40).flatMap((v) => [v, -v]);
 
@@ -126,4 +129,5 @@ export const BENCH_CASES: readonly BenchCase[] = [
   search('searchLarge', 'large-deflection'),
   search('searchSmall', 'small-deflection'),
   searchPlanted,
+  ...wavedCases(TWO_STAGE, PRESSURES_PA, LIFT_AT_START_M),
 ];
