@@ -6,16 +6,17 @@ import type { Option } from './command.ts';
 import { SPEEDS } from './curve-points.ts';
 import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
 
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
-export const THEORY: Option = {
+const ROUND_THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
+/** For what asks for thousands of stacks or curves. */
+export const ROUND_THEORY: Option = {
   name: 'theory',
   value: 'NAME',
-  choices: THEORIES,
+  choices: ROUND_THEORIES,
   help: `plate theory; ${DEFAULT_THEORY} unless said otherwise`,
 };
-export const LIFT_THEORY: Option = {
-  ...THEORY,
-  choices: [...THEORIES, 'port-periodic' satisfies Theory],
+export const THEORY: Option = {
+  ...ROUND_THEORY,
+  choices: [...ROUND_THEORIES, 'port-periodic' satisfies Theory],
   help: `plate theory; ${DEFAULT_THEORY} unless said otherwise; port-periodic follows the waves of the rim`,
 };
 export const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };

@@ -12,6 +12,7 @@ import { expandShims, radius, ring, springFrom, springsFrom } from './stacks.ts'
 
 export function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Valving): ValveInput {
   const notches = valving.shims.at(0)?.notches;
+  const { coveredFraction } = ports;
   return {
     ports: portsFrom(ports),
     ...(notches && { notches: { count: notches.count, width_m: metres(notches.width_mm) } }),
@@ -20,6 +21,7 @@ export function valveFrom({ ports, pressureZone, seat }: ValveBody, valving: Val
       shims: expandShims(valving.shims, valving.material),
       pressureZone: ring(pressureZone),
       seat: { ...ring(seat), height_m: metres(valving.seatHeight_mm) },
+      ...(coveredFraction !== undefined && { ports: { count: ports.count, coveredFraction } }),
       ...springsFrom(valving),
     },
   };

@@ -1,6 +1,6 @@
 /** Opening, and what the shims bear, of one stack at the pressures of a search. */
 import { stackLife, worstOf } from '../life/stack-life.ts';
-import { loadStack } from '../stack/load-stack.ts';
+import { loadUnderMean } from '../stack/load-under-mean.ts';
 import type { ShimStress, StackInput, Theory } from '../types.ts';
 
 export interface OpeningSamples {
@@ -17,7 +17,7 @@ export function sampleOpenings(
   theory: Theory,
   withUse: boolean,
 ): OpeningSamples | undefined {
-  const loaded = loadStack(stack, { theory, landPressure: 'falling', profiles: withUse });
+  const loaded = loadUnderMean(stack, { theory, landPressure: 'falling', profiles: withUse });
   const opening_m: number[] = [];
   const states: (readonly ShimStress[])[] = [];
   for (const pressure of pressures_Pa) {

@@ -8,8 +8,8 @@
 import type { StackTable } from '../damper/types.ts';
 import { stackLife } from '../life/stack-life.ts';
 import { stackStresses } from '../life/stack-stresses.ts';
+import { loadPeriodicUnderMean, withoutPorts } from '../stack/load-under-mean.ts';
 import { createLoadedStack } from '../stack/loaded-stack.ts';
-import { createLoadedPeriodicStack } from '../stack/periodic/loaded-periodic-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { LiftPoint, ShimStress, SolveHooks, StackInput, Theory } from '../types.ts';
 import type { LiftSolver } from './stack-samples.ts';
@@ -25,8 +25,8 @@ interface FollowedStack {
 /** @throws InputError `stack.*` for a stack outside the model */
 function followStack(stack: StackInput, theory: Theory): FollowedStack {
   const options = { landPressure: 'falling', profiles: true } as const;
-  const round = theory === 'port-periodic' ? undefined : createLoadedStack(stack, { ...options, theory });
-  const loaded = round ?? createLoadedPeriodicStack(stack, options);
+  const round = theory === 'port-periodic' ? undefined : createLoadedStack(withoutPorts(stack), { ...options, theory });
+  const loaded = round ?? loadPeriodicUnderMean(stack, options);
   const profiles = new Map<number, readonly ShimStress[]>();
   const at = (p: number): LiftPoint => {
     const point = loaded.at(p);

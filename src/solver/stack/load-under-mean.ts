@@ -1,0 +1,32 @@
+/**
+ * Stacks of a valve: loaded by the mean pressure on the zone, which the oil of the valve gives, in place of that where
+ * the ports open it.
+ *
+ * | symbol | unit | meaning |
+ * |---|---|---|
+ * | p | Pa | mean pressure on the zone |
+ * | φ | - | share of the zone's circumference that the ports open |
+ */
+import type { LiftOptions, LiftPoint, StackInput } from '../types.ts';
+import { createLoadedStack } from './loaded-stack.ts';
+import { createLoadedPeriodicStack, type LoadedPeriodicStack } from './periodic/loaded-periodic-stack.ts';
+
+/** The round theories spread the force of the ports evenly, so that under its mean they do not know of any. */
+export function withoutPorts({ ports: _, ...stack }: StackInput): StackInput {
+  return stack;
+}
+
+/** @throws InputError `stack.*` for a stack outside the model @returns solves one mean pressure >= 0 [Pa] */
+export function loadPeriodicUnderMean(stack: StackInput, options: Omit<LiftOptions, 'theory'>): LoadedPeriodicStack {
+  const loaded = createLoadedPeriodicStack(stack, options);
+  const phi = stack.ports?.coveredFraction ?? 1;
+  return { at: (p) => ({ ...loaded.at(p / phi), pressure_Pa: p }) };
+}
+
+/** As `loadStack`, for a mean pressure. @throws InputError `stack.*` for a stack outside the model */
+export function loadUnderMean(stack: StackInput, options: LiftOptions): { readonly at: (p: number) => LiftPoint } {
+  const { theory } = options;
+  return theory === 'port-periodic'
+    ? loadPeriodicUnderMean(stack, options)
+    : createLoadedStack(withoutPorts(stack), { ...options, theory });
+}
