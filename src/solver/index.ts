@@ -47,6 +47,7 @@ export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';
 export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
+export { type SensitivityQuestion, sensitivityForBuild } from './from-model/sensitivity.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
@@ -67,6 +68,7 @@ export {
   DEFAULT_COEFFICIENTS,
 } from './restriction/coefficients.ts';
 export type { Judgement, SearchSettings } from './search/types.ts';
+export type { Absence, ShimSensitivity, Slopes, StackSensitivity } from './sensitivity/shim-sensitivity.ts';
 export { solveLift } from './stack/solve-lift.ts';
 export { findWavinessOnset, type OnsetOptions, type WavinessOnset } from './stack/waviness/find-onset.ts';
 export { SolveStopped } from './stopped.ts';
