@@ -26,6 +26,7 @@ import {
   TEMPERATURE_LIST,
   THEORY,
 } from './shared-options.ts';
+import { TOLERANCE_COMMAND } from './tolerance-options.ts';
 
 export const COMMANDS: readonly Command[] = [
   {
@@ -225,6 +226,7 @@ forces at the shaft with friction, without that of the gas`,
     oneOf: ['json', JSON_LINES],
     run: search,
   },
+  TOLERANCE_COMMAND,
   {
     name: 'merge',
     input: 'LINES',

@@ -48,6 +48,7 @@ export { heatedMassesOf } from './from-model/heated-masses.ts';
 export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
 export { type SensitivityQuestion, sensitivityForBuild } from './from-model/sensitivity.ts';
+export { type ForceSpread, type ToleranceQuestion, toleranceForBuild } from './from-model/tolerance.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
@@ -73,4 +74,15 @@ export { solveLift } from './stack/solve-lift.ts';
 export { findWavinessOnset, type OnsetOptions, type WavinessOnset } from './stack/waviness/find-onset.ts';
 export { SolveStopped } from './stopped.ts';
 export { DEFAULT_THEORY } from './theory.ts';
+export type { Samples } from './tolerance/sample-study.ts';
+export {
+  DEFAULT_TOLERANCES,
+  SCATTER_TABLE,
+  type ScatterEntry,
+  TOLERANCE_NAMES,
+  type ToleranceName,
+  type Tolerances,
+} from './tolerance/scatter-table.ts';
+export type { VarianceShare } from './tolerance/sobol-indices.ts';
+export type { Spread } from './tolerance/summarise.ts';
 export type * from './types.ts';

@@ -7,16 +7,16 @@
  */
 import { DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { createLoadedStack } from '../stack/loaded-stack.ts';
+import { createLoadedPeriodicStack } from '../stack/periodic/loaded-periodic-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, StackInput, Theory } from '../types.ts';
+import type { LiftPoint, SolveHooks, StackInput, Theory } from '../types.ts';
 import { matchedTable } from '../valve/matched-table.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
 import { checkDamper } from './check-damper.ts';
-import { damperPoints } from './damper-point.ts';
-import { eachStack, type OpeningTables, valveAt, valvesOn } from './damper-valves.ts';
-import { tablesReaching } from './force-curve.ts';
+import { eachStack, type OpeningTables, valveAt } from './damper-valves.ts';
+import { pointsWith, tablesReaching } from './force-curve.ts';
 import type { DamperInput, StackPlace } from './types.ts';
 
 /** A stiffer stack passes its flow at a higher pressure: the tables reach as far as this many times the speeds. */
@@ -32,9 +32,14 @@ export interface MatchedForces {
 
 /** Follows each stack from where it was asked for first; what is not asked for any more is let go. */
 export function plainLift(theory: Theory): LiftSolver {
-  const loaded = new WeakMap<StackInput, ReturnType<typeof createLoadedStack>>();
+  const landPressure = 'falling';
+  const follow = (stack: StackInput): { readonly at: (p: number) => LiftPoint } =>
+    theory === 'port-periodic'
+      ? createLoadedPeriodicStack(stack, { landPressure })
+      : createLoadedStack(stack, { theory, landPressure });
+  const loaded = new WeakMap<StackInput, ReturnType<typeof follow>>();
   return (stack, pressures_Pa) => {
-    const followed = loaded.get(stack) ?? createLoadedStack(stack, { theory, landPressure: 'falling' });
+    const followed = loaded.get(stack) ?? follow(stack);
     loaded.set(stack, followed);
     return { theory, points: pressures_Pa.map((p) => followed.at(p)) };
   };
@@ -72,8 +77,7 @@ export function matchedForces(
   const of = (damper: DamperInput): Forces => {
     checkDamper(damper, speeds_m_s);
     const tables: OpeningTables = eachStack(damper, (place) => tableAt(damper, place));
-    const valves = valvesOn(tables, damper, DEFAULT_COEFFICIENTS);
-    return damperPoints(damper, valves, DEFAULT_COEFFICIENTS.airReleasePressure_Pa, speeds_m_s).map((point) =>
+    return pointsWith(tables, damper, DEFAULT_COEFFICIENTS, speeds_m_s).map((point) =>
       point.status === 'converged' ? point.force_N : null,
     );
   };
