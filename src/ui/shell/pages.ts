@@ -21,6 +21,12 @@ const bench: PageEntry = { id: 'bench', ofProject: true, skipTo: 'stack', page: 
 export const PAGES: readonly PageEntry[] = [
   bench,
   {
+    id: 'search',
+    ofProject: true,
+    skipTo: 'question',
+    page: { load: async () => (await import('../search/search-page.tsx')).SearchPage },
+  },
+  {
     id: 'proof',
     ofProject: false,
     skipTo: 'proof-list',

@@ -3,7 +3,7 @@ import { openDB } from 'idb';
 import { liftSingleProject } from './lift-single-project.ts';
 import type { KeepingDb, Schema } from './stores.ts';
 
-const VERSION = 2;
+const VERSION = 3;
 
 export interface OpeningEvents {
   /** Another tab holds the database at an older version. */
@@ -18,10 +18,14 @@ export async function openKeeping(events: OpeningEvents, name = 'shimwright'): P
   const db = await openDB<Schema>(name, VERSION, {
     async upgrade(db, from, _to, change) {
       const single = from === 1 ? await liftSingleProject(db, change) : undefined;
-      db.createObjectStore('projects', { keyPath: 'id' });
-      db.createObjectStore('states', { keyPath: ['project', 'revision'] });
-      db.createObjectStore('texts');
-      db.createObjectStore('aside', { autoIncrement: true });
+      if (from < 2) {
+        db.createObjectStore('projects', { keyPath: 'id' });
+        db.createObjectStore('states', { keyPath: ['project', 'revision'] });
+        db.createObjectStore('texts');
+        db.createObjectStore('aside', { autoIncrement: true });
+      }
+      db.createObjectStore('searches', { keyPath: 'project' });
+      db.createObjectStore('searchStarts', { keyPath: ['project', 'start'] });
       await single?.(change);
     },
     blocked: events.onBlocked,

@@ -33,15 +33,19 @@ export async function setDeleted(db: KeepingDb, id: string, deletedAt: number | 
   await write.done;
 }
 
-/** For good, with all its states. Only what is marked as deleted goes. */
+/** For good, with all its states and its search. Only what is marked as deleted goes. */
 export async function removeForGood(db: KeepingDb, id: string): Promise<void> {
-  const write = db.transaction(['projects', 'states', 'texts'], 'readwrite', { durability: 'strict' });
+  const write = db.transaction(['projects', 'states', 'texts', 'searches', 'searchStarts'], 'readwrite', {
+    durability: 'strict',
+  });
   const record = await write.objectStore('projects').get(id);
   if (record?.deletedAt !== undefined) {
     await Promise.all([
       write.objectStore('projects').delete(id),
       write.objectStore('states').delete(statesOf(id)),
       write.objectStore('texts').delete(statesOf(id)),
+      write.objectStore('searches').delete(id),
+      write.objectStore('searchStarts').delete(statesOf(id)),
     ]);
   }
   await write.done;

@@ -7,8 +7,11 @@
  * | states | project id, revision | when it was saved, how large it is, what the last edit was |
  * | texts | project id, revision | the text of a project file |
  * | aside | number | a text that could not be read, whole |
+ * | searches | project id | the search of that project: its whole question, and how it stands |
+ * | searchStarts | project id, start | what one of its starts found |
  */
 import type { DBSchema, IDBPDatabase } from 'idb';
+import type { FoundByStart } from '../../../workers/protocol.ts';
 
 export interface ProjectRecord {
   readonly id: string;
@@ -36,6 +39,22 @@ export interface AsideRecord {
   readonly projectText: string;
 }
 
+export interface SearchRecord {
+  readonly project: string;
+  /** Tells this search from the others of the project. */
+  readonly study: string;
+  readonly phase: 'running' | 'paused' | 'stopped' | 'finished' | 'refused';
+  /** The question, as the page of the search wrote it. */
+  readonly content: unknown;
+}
+
+export interface SearchStartRecord {
+  readonly project: string;
+  readonly start: number;
+  readonly study: string;
+  readonly found: FoundByStart;
+}
+
 export type StateKey = [project: string, revision: number];
 
 export interface Schema extends DBSchema {
@@ -43,11 +62,13 @@ export interface Schema extends DBSchema {
   states: { key: StateKey; value: StateRecord };
   texts: { key: StateKey; value: string };
   aside: { key: number; value: AsideRecord };
+  searches: { key: string; value: SearchRecord };
+  searchStarts: { key: [project: string, start: number]; value: SearchStartRecord };
 }
 
 export type KeepingDb = IDBPDatabase<Schema>;
 
-/** Every state of one project. */
+/** Every state, or start of a search, of one project. */
 export const statesOf = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]);
 
 export const bytesOf = (projectText: string): number => new Blob([projectText]).size;

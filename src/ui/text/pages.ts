@@ -24,6 +24,11 @@ export const pageWords = {
       why: 'Build stacks and see at once what they do',
       skip: 'Skip to the shim table',
     },
+    search: {
+      name: 'Search',
+      why: 'Keep the shims owned, and search for stacks that come near a wanted curve',
+      skip: 'Skip to the question',
+    },
     proof: {
       name: 'Proof',
       why: 'Run every reference case in this browser, and see how near each comes to its source',

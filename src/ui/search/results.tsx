@@ -1,0 +1,35 @@
+/** The best stacks found so far, as cards in their order. */
+import type { JSX } from 'preact';
+import { project } from '../app/store.ts';
+import { searchWords as words } from '../text/search.ts';
+import { FoundCard } from './found-card.tsx';
+import { phase, ranked, study } from './run.ts';
+import { isCurrent, type Study } from './study.ts';
+
+function emptyWords(of: Study | undefined): string {
+  if (!of) return words.none;
+  return phase.value === 'finished' ? words.nothing : words.nothingYet;
+}
+
+export function Results(): JSX.Element {
+  const of = study.value;
+  const found = ranked.value;
+  return (
+    <section class="sheet results" aria-label={words.results} id="found" tabIndex={-1}>
+      <header>
+        <h2>{words.results}</h2>
+        {of && <span class="hint">{words.about(of.aimName, of.project.builds[0].name)}</span>}
+      </header>
+      {of && !isCurrent(of, project.value) && <p class="caution-text edited">{words.edited}</p>}
+      {found.length === 0 || !of ? (
+        <p class="hint nothing">{emptyWords(of)}</p>
+      ) : (
+        <ol class="found">
+          {found.map((each, i) => (
+            <FoundCard key={JSON.stringify(each.shims)} of={of} found={each} rank={i + 1} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}
