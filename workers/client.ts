@@ -4,6 +4,8 @@
  */
 import { Dispatcher } from './dispatcher.ts';
 import type {
+  ChassisReading,
+  ChassisRequest,
   CycleRequest,
   CycleResult,
   FitOutcome,
@@ -21,6 +23,8 @@ import type {
   LiftResult,
   SearchStartRequest,
   SolverStatus,
+  WantedCurve,
+  WantedCurveRequest,
   WeightSpreadsResult,
   WireReply,
 } from './protocol.ts';
@@ -48,6 +52,10 @@ export interface SolverClient {
   forceBands(request: ForceBandsRequest, options?: CallOptions): Promise<ForceBandsResult>;
   /** Builds driven over time; a build that cannot be solved has its own error. @throws SolverError */
   cycles(request: CycleRequest, options?: CallOptions): Promise<CycleResult>;
+  /** What the chassis of a project does with curves that the page has. @throws SolverError */
+  chassis(request: ChassisRequest, options?: CallOptions): Promise<ChassisReading>;
+  /** The forces that damping ratios ask for. @throws SolverError */
+  wantedCurve(request: WantedCurveRequest, options?: CallOptions): Promise<WantedCurve>;
   /** How far oils of one weight number differ. @throws SolverError */
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
   /** Coefficients of a build fitted to its measurements. @throws SolverError */
@@ -90,6 +98,8 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     forceBands: (request, call) => ask({ kind: 'force-bands', request }, call),
     forces: (request, call) => ask({ kind: 'forces', request }, call),
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
+    chassis: (request, call) => ask({ kind: 'chassis', request }, call),
+    wantedCurve: (request, call) => ask({ kind: 'wanted-curve', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),

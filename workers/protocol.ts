@@ -6,6 +6,8 @@ import type { Project } from '../src/model/project.ts';
 import type { SearchRequest } from '../src/model/search-request.ts';
 import type {
   ChamberExtremes,
+  ChassisQuestion,
+  ChassisReading,
   CycleEnergy,
   FailedBand,
   FitOutcome,
@@ -18,11 +20,13 @@ import type {
   LiftOptions,
   LiftResult,
   PeakForces,
+  RatioWish,
   SearchSettings,
   Settling,
   SineDrive,
   StackInput,
   Theory,
+  WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
 
@@ -157,6 +161,12 @@ export interface SearchStartRequest {
   readonly start: number;
 }
 
+/** Sag, rates, frequency and damping ratios of the chassis of a project, for force curves that the page has. */
+export type ChassisRequest = ChassisQuestion & { readonly project: Project };
+
+/** The forces of an aim by damping ratios. */
+export type WantedCurveRequest = RatioWish & { readonly project: Project };
+
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
   | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
@@ -165,6 +175,8 @@ export type Job =
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
   | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
+  | { readonly kind: 'chassis'; readonly request: ChassisRequest }
+  | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
@@ -175,6 +187,8 @@ export interface JobResults {
   readonly lift: LiftResult;
   readonly cycle: CycleResult;
   readonly 'search-start': FoundByStart;
+  readonly chassis: ChassisReading;
+  readonly 'wanted-curve': WantedCurve;
   readonly 'weight-spreads': WeightSpreadsResult;
 }
 

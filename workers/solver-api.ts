@@ -7,6 +7,8 @@ import {
   type BuildCurve,
   type BuildCycle,
   type BuildForces,
+  type ChassisQuestion,
+  type ChassisReading,
   type CycleRequest,
   type CycleResult,
   type FitOutcome,
@@ -27,12 +29,14 @@ import {
   PROTOCOL_VERSION,
   type Progress,
   type Project,
+  type RatioWish,
   type SearchStartRequest,
   type SolveHooks,
   type SolverApi,
   type SpeedBand,
   type SpeedForces,
   type StackInput,
+  type WantedCurve,
   type WeightSpread,
   type WireError,
   type WireReply,
@@ -76,6 +80,8 @@ export interface Solver {
     start: number,
     hooks: SolveHooks,
   ): FoundByStart;
+  chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
+  wantedCurve(project: Project, wish: RatioWish): WantedCurve;
   readonly weightSpreads: readonly WeightSpread[];
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
@@ -113,6 +119,8 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'force-bands') return solveBands(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'forces') return solveForces(solver, job.request, shouldStop, onProgress);
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
+  if (job.kind === 'chassis') return solver.chassisReading(job.request.project, job.request);
+  if (job.kind === 'wanted-curve') return solver.wantedCurve(job.request.project, job.request);
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
   if (job.kind === 'fit') {

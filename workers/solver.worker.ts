@@ -1,6 +1,14 @@
 /** The solver in its own thread. */
 import { expose } from 'comlink';
-import { fitMeasured, forceCurveForBuild, searchStart, solveLift, WEIGHT_SPREADS } from '../src/solver/index.ts';
+import {
+  chassisReading,
+  fitMeasured,
+  forceCurveForBuild,
+  searchStart,
+  solveLift,
+  WEIGHT_SPREADS,
+  wantedCurve,
+} from '../src/solver/index.ts';
 import { cycleForBuild } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
@@ -12,6 +20,8 @@ expose(
     forcesForBuild,
     cycleForBuild,
     searchStart,
+    chassisReading,
+    wantedCurve,
     solveLift,
     weightSpreads: WEIGHT_SPREADS,
   }),

@@ -1,6 +1,7 @@
 /** How the parts of a project must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
 import { buildFaults } from './build-relations.ts';
+import { chassisFaults } from './chassis-relations.ts';
 import { damperFaults } from './damper-relations.ts';
 import { aimFaults, drawerFaults } from './drawer-relations.ts';
 import { viscosityFaults } from './fluid-relations.ts';
@@ -37,6 +38,7 @@ export function projectRelations(project: Place): InputFault[] {
     ...viscosityFaults(child(project, 'fluid', 'viscosity')),
     ...entries(child(project, 'builds')).flatMap((build) => buildFaults(build, damper)),
     ...identityFaults(project),
+    ...chassisFaults(child(project, 'chassis')),
     ...drawerFaults(project),
     ...aimFaults(project),
     ...recordFaults(project),

@@ -2,8 +2,10 @@
  * Shape of the project document. Bounds are limits of physical sense, wide on purpose; how the sizes must relate to one
  * another is in project-relations.ts.
  */
+import { aimsSchema } from './aim-schema.ts';
+import { chassisSchema } from './chassis-schema.ts';
 import { damperSchema } from './damper-schema.ts';
-import { aimsSchema, drawerSchema } from './drawer-schema.ts';
+import { drawerSchema } from './drawer-schema.ts';
 import { listOf, numberIn, record, textUpTo } from './fields.ts';
 import { fitSchema } from './fit-schema.ts';
 import { gasSchema } from './gas-schema.ts';
@@ -82,7 +84,7 @@ export const projectSchema = record({
   builds: listOf(buildSchema, 200).min(1, { error: 'a list of at least 1 build' }),
   baselineBuild: textUpTo(100),
   measurements: listOf(z.unknown(), 10_000).default([]),
-  chassis: z.record(z.string(), z.unknown(), { error: 'an object' }).default({}),
+  chassis: chassisSchema.default({}),
   drawer: drawerSchema.default([]),
   aims: aimsSchema.optional(),
   record: recordSchema.optional(),

@@ -3,6 +3,7 @@
  * The zod schemas in this folder must infer exactly these shapes (plus unknown fields, which are kept).
  */
 import type { Aim } from './aim.ts';
+import type { Chassis } from './chassis.ts';
 import type { DrawerShim } from './drawer.ts';
 import type { Fit } from './fit.ts';
 import type { Measurement } from './measurement.ts';
@@ -10,6 +11,7 @@ import type { TeardownRecord } from './record.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
 export type * from './aim.ts';
+export type * from './chassis.ts';
 export type { DrawerShim } from './drawer.ts';
 export type * from './fit.ts';
 export type * from './measurement.ts';
@@ -240,7 +242,8 @@ export interface Project {
   /** The id of the build that the others are compared with. */
   baselineBuild: string;
   measurements: unknown[];
-  chassis: Record<string, unknown>;
+  /** What the damper is built into, as far as it is known. */
+  chassis: Chassis;
   drawer: DrawerShim[];
   /** Wanted force curves. */
   aims?: Aim[];

@@ -1,6 +1,7 @@
 /** The only door to the solver. */
 
 export { InputError, type InputFault } from '../units/fault.ts';
+export type * from './chassis/types.ts';
 export { CHECK_LAG } from './cycle/check-lag.ts';
 export { peakSpeed, type SineDrive, type TraceDrive } from './cycle/drive.ts';
 export { type DampingCycleOptions, dampingCycle, dampingCycles } from './cycle/from-damper.ts';
@@ -42,6 +43,18 @@ export { type AeratedOil, airShare, densityAtPressure, effectiveBulkModulus } fr
 export { type HeatedMasses, temperatureRise } from './fluid/heat.ts';
 export { isoGradeEntry } from './fluid/iso-grades.ts';
 export { WEIGHT_SPREADS, weightInWords } from './fluid/weight-numbers.ts';
+export type { Needed } from './from-model/chassis.ts';
+export {
+  type BuildDamping,
+  type ChassisQuestion,
+  type ChassisReading,
+  chassisReading,
+  type DampingCurve,
+  type RatioWish,
+  type SwingReading,
+  type WantedCurve,
+  wantedCurve,
+} from './from-model/chassis-reading.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';

@@ -5,6 +5,7 @@ import {
   type CycleResult,
   type ForcesResult,
   isReplyTo,
+  type Job,
   type LiftResult,
   PROTOCOL_VERSION,
   type Project,
@@ -48,6 +49,11 @@ const solver: Solver = {
     for (let step = 0; step < steps && !shouldStop?.(); step++) onProgress?.(step + 1, steps);
     return { start, answers: [], counts: { proposed: steps, screened: 0, judged: 0 }, refused: 0 };
   },
+  chassisReading: ({ name }, { wheelTravel_mm }) => {
+    if (name === 'unruly') throw new InputError(FAULT);
+    return { status: 'incomplete', missing: wheelTravel_mm === undefined ? [] : ['spring'] };
+  },
+  wantedCurve: (_, { speeds_m_s }) => ({ status: 'wanted', force_N: speeds_m_s }),
   weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,
@@ -193,6 +199,21 @@ describe('createSolverApi', () => {
       unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
       good: { status: 'unfinished', reason: 'good ends early' },
     });
+  });
+
+  it('hands the chassis and what damping ratios ask for back, or why not', async () => {
+    const run = (job: Job) => createSolverApi(solver).run({ runId: 1, job }, noProgress);
+    const project = { name: 'good' } as Project;
+    const asked = { project, wheelTravel_mm: 30, curves: {} };
+    expect(await run({ kind: 'chassis', request: asked })).toMatchObject({ result: { missing: ['spring'] } });
+    const unruly = { ...asked, project: { name: 'unruly' } as Project };
+    expect(await run({ kind: 'chassis', request: unruly })).toMatchObject({
+      status: 'failed',
+      error: { fault: FAULT },
+    });
+    const goal = { lowSpeedRatio: 0.3, highSpeedRatio: 0.1, kneeSpeed_m_s: 0.2 };
+    const request = { project, wheelTravel_mm: 30, compression: goal, rebound: goal, speeds_m_s: [0.1] };
+    expect(await run({ kind: 'wanted-curve', request })).toMatchObject({ result: { force_N: [0.1] } });
   });
 
   it('hands the forces of each build back, at the position asked for; one that is refused leaves the others theirs', async () => {

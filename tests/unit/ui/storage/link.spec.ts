@@ -59,7 +59,7 @@ describe('a link to one build', () => {
       ...first,
       notes: 'private',
       measurements: [1],
-      chassis: { rider: 80 },
+      chassis: { riderSprungMass_kg: 80 },
       drawer: [{ outerDiameter_mm: 30, thickness_mm: 0.15, count: 2 }],
     };
     const lean = projectOfBuild(whole, first.builds[1].id);
