@@ -3,10 +3,8 @@
  * Every request has a run id; its reply carries the same one.
  */
 import type { Project } from '../src/model/project.ts';
-import type { SearchRequest } from '../src/model/search-request.ts';
 import type {
   ChamberExtremes,
-  ChassisQuestion,
   ChassisReading,
   CycleEnergy,
   FailedBand,
@@ -20,8 +18,6 @@ import type {
   LiftOptions,
   LiftResult,
   PeakForces,
-  RatioWish,
-  SearchSettings,
   Settling,
   SineDrive,
   StackInput,
@@ -29,6 +25,7 @@ import type {
   WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
+import type { ChassisRequest, SearchStartRequest, WantedCurveRequest } from './page-jobs.ts';
 
 /** Goes up with every change of this file that an older page or worker would misread. */
 export const PROTOCOL_VERSION = 6;
@@ -152,21 +149,6 @@ export interface WeightSpreadsResult {
   readonly spreads: readonly WeightSpread[];
 }
 
-/** One start of a search; it knows nothing of the others. */
-export interface SearchStartRequest {
-  readonly project: Project;
-  readonly request: SearchRequest;
-  readonly settings: SearchSettings & { readonly theory: Theory };
-  /** Whole number from 0. */
-  readonly start: number;
-}
-
-/** Sag, rates, frequency and damping ratios of the chassis of a project, for force curves that the page has. */
-export type ChassisRequest = ChassisQuestion & { readonly project: Project };
-
-/** The forces of an aim by damping ratios. */
-export type WantedCurveRequest = RatioWish & { readonly project: Project };
-
 export type Job =
   | { readonly kind: 'force-curves'; readonly request: ForceCurvesRequest }
   | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
@@ -260,4 +242,5 @@ export const isInputFault = (value: unknown): value is InputFault =>
 
 /** The page takes the solver's types from here, never from the solver. */
 export type * from '../src/solver/index.ts';
+export type * from './page-jobs.ts';
 export type { Project };

@@ -13,7 +13,7 @@ const ZONES = [
   ['demo', /^src\/demo\//],
   ['cli', /^src\/cli\//],
   ['ui', /^src\/ui\//],
-  ['protocol', /^workers\/protocol\.ts$/],
+  ['protocol', /^workers\/(protocol|page-jobs)\.ts$/],
   ['client', /^workers\/client\.ts$/],
   ['page side', /^workers\/(dispatcher|solver-error|spawn|ticket|worker-end|worker-link)\.ts$/],
   ['worker side', /^workers\/(solver\.worker|solver-api|cycle-for-build|forces-for-build|buffers-of)\.ts$/],
@@ -49,7 +49,7 @@ const ROWS: Record<Zone, Row> = {
   package: { values: [] },
   demo: { values: ['demo'], types: ['model'] },
   cli: { values: ['cli', 'units base', 'units', 'model', 'measured', 'solver door', 'package'], packages: ['node'] },
-  protocol: { values: [], types: ['units base', 'model', 'solver door'] },
+  protocol: { values: [], types: ['units base', 'model', 'solver door', 'protocol'] },
   'both sides': { values: [] },
   'worker side': { values: ['worker side', 'both sides', 'protocol', 'solver door'], packages: ['comlink'] },
   'page side': {
