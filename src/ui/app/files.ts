@@ -3,9 +3,12 @@ import { decodeProject, encodeProject } from '../../model/codec.ts';
 import { MAX_CHARACTERS } from '../../model/json-text.ts';
 import type { Project } from '../../model/project.ts';
 import type { InputFault } from '../../units/fault.ts';
+import { withDb } from '../storage/connection.ts';
 import { download, fileNameFor } from '../storage/download.ts';
 import { putAway } from '../storage/opening.ts';
+import { countPhotos } from '../storage/photos.ts';
 import { text } from '../text/en.ts';
+import { keeping } from '../text/keeping.ts';
 import { faultInWords } from './apply.ts';
 import { demoProject } from './demo.ts';
 import { tell } from './notices.ts';
@@ -37,10 +40,12 @@ export async function openFile(file: File): Promise<void> {
   openAsNew(decoded.document, `${text.bar.open} ${file.name}`, text.notices.opened(file.name));
 }
 
-export function saveCopy(): void {
+/** Photos are no part of the file; the person is told how many stay behind. */
+export async function saveCopy(): Promise<void> {
   const name = fileNameFor(project.value.name);
   download(name, encodeProject(project.value));
-  tell(text.notices.saved(name));
+  const left = (await withDb((db) => countPhotos(db, openId.value))) ?? 0;
+  tell(text.notices.saved(name), { details: left > 0 ? [keeping.photosLeftOut(left)] : [] });
 }
 
 /** A project of its own beside those that are kept; undo goes back to the one before. */

@@ -1,5 +1,6 @@
 /** A group of boxes that opens on its own, with what it holds in short. */
-import type { ComponentChildren, JSX } from 'preact';
+import { type ComponentChildren, createContext, type JSX } from 'preact';
+import { useContext } from 'preact/hooks';
 import type { Project } from '../../model/project.ts';
 import type { FieldKind } from '../app/quantities.ts';
 import type { SketchName } from '../sketches/catalogue.ts';
@@ -38,11 +39,25 @@ interface GroupProps {
   readonly sketch?: SketchName;
 }
 
-export const FieldGroup = ({ title, summary, children, name, sketch }: GroupProps): JSX.Element => (
-  <details class="group-of-fields" data-group={name}>
-    <summary>
-      <span class="lettering">{title}</span> <span class="hint">{summary}</span>
-    </summary>
-    {sketch ? <Measured sketch={sketch}>{children}</Measured> : <div class="fields">{children}</div>}
-  </details>
-);
+/** True where groups stand one at a time and nothing is to be unfolded. */
+export const UnfoldedGroups = createContext(false);
+
+export function FieldGroup({ title, summary, children, name, sketch }: GroupProps): JSX.Element {
+  const isUnfolded = useContext(UnfoldedGroups);
+  const content = sketch ? <Measured sketch={sketch}>{children}</Measured> : <div class="fields">{children}</div>;
+  if (isUnfolded)
+    return (
+      <section class="group-of-fields" data-group={name} aria-label={title}>
+        <h3>{title}</h3>
+        {content}
+      </section>
+    );
+  return (
+    <details class="group-of-fields" data-group={name}>
+      <summary>
+        <span class="lettering">{title}</span> <span class="hint">{summary}</span>
+      </summary>
+      {content}
+    </details>
+  );
+}

@@ -10,6 +10,7 @@ import { flush, readText, setBasis } from '../storage/autosave.ts';
 import { withDb } from '../storage/connection.ts';
 import { download } from '../storage/download.ts';
 import { openKept, putAway } from '../storage/opening.ts';
+import { copyPhotos } from '../storage/photos.ts';
 import { type Aside, removeAside, removeForGood, type ShelfEntry, setDeleted } from '../storage/shelf.ts';
 import { readNewest, saveState } from '../storage/states.ts';
 import { tellTabs } from '../storage/tabs.ts';
@@ -60,7 +61,11 @@ export async function duplicateEntry(entry: ShelfEntry): Promise<void> {
   const name = keeping.copyName(source.name);
   const projectText = encodeProject({ ...source, name });
   const save = { id, name, projectText, note: '', basis: 0, savedAt: Date.now() };
-  if (await withDb((db) => saveState(db, save))) await done(id, words.duplicated(name));
+  const isKept = await withDb(async (db) => {
+    await copyPhotos(db, entry.id, id);
+    return saveState(db, save);
+  });
+  if (isKept) await done(id, words.duplicated(name));
 }
 
 export async function renameEntry(entry: ShelfEntry, name: string): Promise<boolean> {

@@ -21,6 +21,12 @@ const bench: PageEntry = { id: 'bench', ofProject: true, skipTo: 'stack', page: 
 export const PAGES: readonly PageEntry[] = [
   bench,
   {
+    id: 'record',
+    ofProject: true,
+    skipTo: 'record-view',
+    page: { load: async () => (await import('../record/record-page.tsx')).RecordPage },
+  },
+  {
     id: 'search',
     ofProject: true,
     skipTo: 'question',

@@ -7,6 +7,7 @@ import { followElsewhere, moveTo, type Opened, opened, openId, undoLabel } from 
 import { keeping } from '../text/keeping.ts';
 import { connect, trouble, troubleOf } from './connection.ts';
 import { forgetLeft, leave } from './leaving.ts';
+import { copyPhotos } from './photos.ts';
 import { remember } from './remembered.ts';
 import { readNewest, saveState } from './states.ts';
 import type { KeepingDb, ProjectRecord } from './stores.ts';
@@ -107,6 +108,7 @@ async function fork(db: KeepingDb, id: string, next: Unsaved): Promise<void> {
   const projectText = encodeProject(copy);
   const saved = await saveState(db, { id: copyId, name, projectText, note: next.note, basis: 0, savedAt: Date.now() });
   if (saved.kind === 'conflict') throw new Error('a new project cannot be there already');
+  await copyPhotos(db, id, copyId);
   unsaved.delete(id);
   bases.delete(id);
   tell(keeping.access.forked(next.document.name, name), { tone: 'problem' });

@@ -3,7 +3,7 @@ import { openDB } from 'idb';
 import { liftSingleProject } from './lift-single-project.ts';
 import type { KeepingDb, Schema } from './stores.ts';
 
-const VERSION = 3;
+const VERSION = 4;
 
 export interface OpeningEvents {
   /** Another tab holds the database at an older version. */
@@ -24,8 +24,12 @@ export async function openKeeping(events: OpeningEvents, name = 'shimwright'): P
         db.createObjectStore('texts');
         db.createObjectStore('aside', { autoIncrement: true });
       }
-      db.createObjectStore('searches', { keyPath: 'project' });
-      db.createObjectStore('searchStarts', { keyPath: ['project', 'start'] });
+      if (from < 3) {
+        db.createObjectStore('searches', { keyPath: 'project' });
+        db.createObjectStore('searchStarts', { keyPath: ['project', 'start'] });
+      }
+      db.createObjectStore('photos', { keyPath: 'id' }).createIndex('project', 'project');
+      db.createObjectStore('pictures');
       await single?.(change);
     },
     blocked: events.onBlocked,

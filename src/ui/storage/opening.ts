@@ -9,6 +9,7 @@ import { withDb } from './connection.ts';
 import { download } from './download.ts';
 import { findLeft, type Leaving } from './leaving.ts';
 import { nameIn } from './lift-single-project.ts';
+import { removeDeletedPhotos } from './photos.ts';
 import { remembered } from './remembered.ts';
 import { listProjects, removeLongDeleted, setDeleted } from './shelf.ts';
 import { readNewest, saveState } from './states.ts';
@@ -20,6 +21,7 @@ export async function readKept(): Promise<Opened | undefined> {
   return withDb(async (db) => {
     await takeUpLeft(db);
     await removeLongDeleted(db, Date.now());
+    await removeDeletedPhotos(db, Date.now());
     const kept = (await listProjects(db)).filter(({ deletedAt }) => deletedAt === undefined).map(({ id }) => id);
     const wanted = remembered().filter((id) => kept.includes(id));
     for (const id of new Set([...wanted, ...kept])) {

@@ -1,4 +1,5 @@
 /** All projects on this machine: listed, deleted in two steps, and the texts that could not be read. */
+import { photoIdsOf, removePhotos } from './photos.ts';
 import type { AsideRecord, KeepingDb, ProjectRecord } from './stores.ts';
 import { statesOf } from './stores.ts';
 
@@ -6,21 +7,23 @@ import { statesOf } from './stores.ts';
 export const DELETED_KEPT_MS = 30 * 24 * 60 * 60 * 1000;
 
 export interface ShelfEntry extends ProjectRecord {
-  /** Of all its states. */
+  /** Of all its states and photos. */
   readonly bytes: number;
   readonly states: number;
 }
 
 /** Last changed first. */
 export async function listProjects(db: KeepingDb): Promise<ShelfEntry[]> {
-  const read = db.transaction(['projects', 'states']);
-  const [records, states] = await Promise.all([
+  const read = db.transaction(['projects', 'states', 'photos']);
+  const [records, states, photos] = await Promise.all([
     read.objectStore('projects').getAll(),
     read.objectStore('states').getAll(),
+    read.objectStore('photos').getAll(),
   ]);
   const entries = records.map((record) => {
     const own = states.filter(({ project }) => project === record.id);
-    return { ...record, states: own.length, bytes: own.reduce((sum, { bytes }) => sum + bytes, 0) };
+    const sized = [...own, ...photos.filter(({ project }) => project === record.id)];
+    return { ...record, states: own.length, bytes: sized.reduce((sum, { bytes }) => sum + bytes, 0) };
   });
   return entries.sort((a, b) => b.changedAt - a.changedAt);
 }
@@ -39,7 +42,8 @@ export async function removeForGood(db: KeepingDb, id: string): Promise<void> {
     durability: 'strict',
   });
   const record = await write.objectStore('projects').get(id);
-  if (record?.deletedAt !== undefined) {
+  const isGone = record?.deletedAt !== undefined;
+  if (isGone) {
     await Promise.all([
       write.objectStore('projects').delete(id),
       write.objectStore('states').delete(statesOf(id)),
@@ -49,6 +53,7 @@ export async function removeForGood(db: KeepingDb, id: string): Promise<void> {
     ]);
   }
   await write.done;
+  if (isGone) await removePhotos(db, await photoIdsOf(db, id));
 }
 
 export async function removeLongDeleted(db: KeepingDb, now: number): Promise<void> {

@@ -9,9 +9,12 @@
  * | aside | number | a text that could not be read, whole |
  * | searches | project id | the search of that project: its whole question, and how it stands |
  * | searchStarts | project id, start | what one of its starts found |
+ * | photos | id | which project and step a photo belongs to, its caption and size |
+ * | pictures | id of the photo | the picture itself |
  */
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { FoundByStart } from '../../../workers/protocol.ts';
+import type { RecordStep } from '../../model/record.ts';
 
 export interface ProjectRecord {
   readonly id: string;
@@ -55,6 +58,20 @@ export interface SearchStartRecord {
   readonly found: FoundByStart;
 }
 
+export interface PhotoRecord {
+  readonly id: string;
+  readonly project: string;
+  readonly step: RecordStep;
+  readonly caption: string;
+  readonly takenAt: number;
+  /** As it is kept [pixels]. */
+  readonly width: number;
+  readonly height: number;
+  readonly bytes: number;
+  /** Set while its deleting can be undone. */
+  readonly deletedAt?: number;
+}
+
 export type StateKey = [project: string, revision: number];
 
 export interface Schema extends DBSchema {
@@ -64,6 +81,8 @@ export interface Schema extends DBSchema {
   aside: { key: number; value: AsideRecord };
   searches: { key: string; value: SearchRecord };
   searchStarts: { key: [project: string, start: number]; value: SearchStartRecord };
+  photos: { key: string; value: PhotoRecord; indexes: { project: string } };
+  pictures: { key: string; value: Blob };
 }
 
 export type KeepingDb = IDBPDatabase<Schema>;

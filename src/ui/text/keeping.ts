@@ -5,6 +5,7 @@ const plural = (n: number, one: string, many: string): string => `${n} ${n === 1
 const withTail = (name: string, tail: string): string => `${name.slice(0, 160)}${tail}`;
 
 export const keeping = {
+  photosLeftOut: (n: number) => `${plural(n, 'photo stays', 'photos stay')} on this machine, outside the file.`,
   forkName: (name: string) => withTail(name, ' (from another tab)'),
   copyName: (name: string) => withTail(name, ' copy'),
   unnamed: 'without a name',

@@ -24,6 +24,11 @@ export const pageWords = {
       why: 'Build stacks and see at once what they do',
       skip: 'Skip to the shim table',
     },
+    record: {
+      name: 'Record',
+      why: 'Write down what came out while the damper comes apart, and see what is missing',
+      skip: 'Skip to the step',
+    },
     search: {
       name: 'Search',
       why: 'Keep the shims owned, and search for stacks that come near a wanted curve',
