@@ -11,17 +11,17 @@ describe('chamber pressures', () => {
       await place(page, 'pistonRebound').click();
       await page.locator('[data-level=gas]').waitFor();
       await page.locator('[data-level=airRelease]').waitFor();
-      expect(await page.locator('[data-mark]').count()).toBe(0);
+      expect(await page.locator('.onsets [data-mark]').count()).toBe(0);
       expect(await reading(page, 'margin', 'rebound').textContent()).toMatch(/^\d/);
       // Its air has no pressure of its own at full extension, as the notes of the demo say.
       await box(page, text.chart.position).fill('0');
-      await page.locator('[data-mark^=compressionChamber]').first().waitFor();
+      await page.locator('.onsets [data-mark^=compressionChamber]').first().waitFor();
       expect(await reading(page, 'margin', 'rebound').textContent()).toContain('held');
       expect(await numberOf(page, 'gas-needed', 'rebound')).toBeGreaterThan(0);
       expect(await numberOf(page, 'gas', 'rebound')).toBe(0);
       expect(await page.locator('.warnings').textContent()).toContain(text.chart.airMark);
       await box(page, text.chart.position).fill('');
-      await expect.poll(() => page.locator('[data-mark]').count()).toBe(0);
+      await expect.poll(() => page.locator('.onsets [data-mark]').count()).toBe(0);
     }));
 });
 

@@ -97,12 +97,12 @@ describe('a lesson', () => {
       await result(page, 'met');
       await page.locator('.saving.saved').waitFor({ state: 'attached' });
       const copy = words.project(words.lessons.preload.title);
-      await page.getByRole('button', { name: text.bar.demo, exact: true }).click();
+      await fromMenu(page, text.bar.openDemo);
       await expect.poll(() => name(page)).not.toBe(copy);
 
       const dialog = page.getByRole('dialog');
       const deleted = dialog.getByRole('region', { name: keeping.projects.deleted });
-      await page.getByRole('button', { name: keeping.projects.open }).click();
+      await fromMenu(page, keeping.projects.open);
       await expect.poll(() => deleted.textContent()).toContain(copy);
       await page.keyboard.press('Escape');
 
@@ -111,7 +111,7 @@ describe('a lesson', () => {
       await result(page, 'met');
       await page.getByLabel(text.stack.seatHeight, { exact: true }).fill('0.16');
       await page.locator('.saving.saved').waitFor({ state: 'attached' });
-      await page.getByRole('button', { name: keeping.projects.open }).click();
+      await fromMenu(page, keeping.projects.open);
       await expect.poll(() => dialog.locator('[data-project]').first().textContent()).toContain(copy);
       expect(await deleted.filter({ hasText: copy }).count()).toBe(0);
     }));
@@ -123,7 +123,7 @@ describe('a lesson', () => {
       await result(page, 'not-yet');
       expect(await said(page)).toMatch(/now [−-]\d\.\d bar, too little/);
       const group = page.locator('details').filter({ hasText: text.damper.groups.gas }).last();
-      await group.locator('summary').click();
+      await group.locator('> summary').click();
       await group.getByRole('textbox').first().fill('10');
       await result(page, 'met');
     }));
@@ -136,7 +136,7 @@ describe('a lesson', () => {
       await result(page, 'met');
       await page.getByRole('button', { name: text.theoryShort['small-deflection'] }).click();
       await result(page, 'met');
-      await page.getByLabel(text.chart.upTo).fill('0.2');
+      await page.getByLabel(text.chart.upTo, { exact: true }).fill('0.2');
       await result(page, 'not-yet');
       expect(await said(page)).toContain(words.noNumber['beyond-chart']);
     }));

@@ -110,7 +110,7 @@ describe('contacts and gaps', () => {
 
   it('a backing plate that the stack comes up against is touched, and bears on it', () =>
     onBench(async (page) => {
-      await page.getByLabel(text.stack.plateGap).fill('0.02');
+      await page.getByLabel(text.stack.plateGap, { exact: true }).fill('0.02');
       await page.keyboard.press('Enter');
       await page.locator('[data-contact$=plate]').first().waitFor();
       expect(leading(await figure(page, 'plate', words.force))).toBeGreaterThan(0);

@@ -116,12 +116,12 @@ describe('ports', () => {
       await openGroup(page, 'pistonCompression');
       const form = group(page, 'pistonCompression');
       expect(await form.locator('[data-sketch=ports-shaped] .pencil').count()).toBe(1);
-      await form.getByLabel(text.damper.portShape).selectOption('round');
+      await form.getByLabel(text.damper.portShape, { exact: true }).selectOption('round');
       // The demo's ports have 30 mm² each: a circle of 6.180 mm.
-      expect(await form.getByLabel(text.damper.portDiameter).inputValue()).toBe('6.18');
+      expect(await form.getByLabel(text.damper.portDiameter, { exact: true }).inputValue()).toBe('6.18');
       expect(await form.locator('[data-sketch=ports-round]').count()).toBe(1);
       await page.keyboard.press('Control+z');
-      expect(await form.getByLabel(text.damper.portArea).inputValue()).toBe('30');
+      expect(await form.getByLabel(text.damper.portArea, { exact: true }).inputValue()).toBe('30');
     }));
 });
 

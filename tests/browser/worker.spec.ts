@@ -73,7 +73,7 @@ describe.each(['killed', 'throws'] as const)('a worker that goes down while it s
       expect(await force(page)).toBe(before);
       expect(await readsStale(page).getAttribute('class')).toContain('stale');
       expect(await plotted(page)).toEqual(lines);
-      await page.getByLabel(text.damper.temperature).last().fill('60');
+      await page.getByLabel(text.damper.temperature, { exact: true }).last().fill('60');
       await expect.poll(async () => (await plotted(page)).filter((line, i) => line !== lines[i]).length).toBe(4);
       await settled(page);
       expect(await warnings(page)).not.toContain(text.solver.failedFor(name, ''));
@@ -85,7 +85,7 @@ describe.each(['killed', 'throws'] as const)('a worker that goes down while it s
       const lines = await plotted(page);
       const [stock, custom] = await page.locator('.build-name').allTextContents();
       await goDown(page, 2);
-      await page.getByLabel(text.damper.temperature).last().fill('60');
+      await page.getByLabel(text.damper.temperature, { exact: true }).last().fill('60');
       await expect.poll(() => warnings(page)).toContain(text.solver.failedFor(stock, ''));
       await expect
         .poll(async () => (await plotted(page)).map((line, i) => line !== lines[i]))
