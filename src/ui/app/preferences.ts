@@ -92,7 +92,19 @@ darkQuery.addEventListener('change', (event) => {
   systemDark.value = event.matches;
 });
 
-export const isDark = (): boolean => (theme.value === 'system' ? systemDark.value : theme.value === 'dark');
+/** Paper is light: what is printed from a dark bench takes the inks for a light one. */
+const printQuery = window.matchMedia('print');
+const printing = signal(printQuery.matches);
+printQuery.addEventListener('change', (event) => {
+  printing.value = event.matches;
+});
+
+export const isPrinting = (): boolean => printing.value;
+
+export const isDark = (): boolean => {
+  if (printing.value) return false;
+  return theme.value === 'system' ? systemDark.value : theme.value === 'dark';
+};
 
 export const nextTheme = (): void => {
   theme.value = isDark() ? 'light' : 'dark';

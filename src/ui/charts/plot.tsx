@@ -1,8 +1,8 @@
 /** The drawing board of the charts library: fetched when the first chart is shown, then fed with plain lines. */
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
-import { isDark } from '../app/preferences.ts';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { isDark, isPrinting } from '../app/preferences.ts';
 import { chartSeparators } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
@@ -62,14 +62,19 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
   const dark = isDark();
   const separators = chartSeparators();
   useEffect(() => afterPaint(() => void fetchLibrary()), []);
-  useEffect(() => {
+  const draw = (): void => {
     const element = board.current;
     if (!element || typeof plotly === 'string' || width === 0) return;
     const layout = layoutOf(view, inksOf(element), getComputedStyle(element).fontFamily, separators);
     const dots = (view.dots ?? []).map(dotsTrace);
     const traces = [...view.areas.map(areaTrace), ...view.lines.map(traceOf), ...dots];
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
-  }, [view, width, height, plotly, dark, separators]);
+  };
+  useEffect(draw, [view, width, height, plotly, dark, separators]);
+  // Paper does not wait for what comes after the next paint.
+  useLayoutEffect(() => {
+    if (isPrinting()) draw();
+  }, [dark]);
   return (
     <>
       <div class="plot-board" ref={board} aria-hidden="true" />
