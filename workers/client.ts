@@ -23,6 +23,8 @@ import type {
   LiftResult,
   SearchStartRequest,
   SolverStatus,
+  TraceRequest,
+  TraceResult,
   WantedCurve,
   WantedCurveRequest,
   WeightSpreadsResult,
@@ -56,6 +58,8 @@ export interface SolverClient {
   chassis(request: ChassisRequest, options?: CallOptions): Promise<ChassisReading>;
   /** The forces that damping ratios ask for. @throws SolverError */
   wantedCurve(request: WantedCurveRequest, options?: CallOptions): Promise<WantedCurve>;
+  /** A motion out of the text of a trace. @throws SolverError whose fault names line and column */
+  trace(request: TraceRequest, options?: CallOptions): Promise<TraceResult>;
   /** How far oils of one weight number differ. @throws SolverError */
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
   /** Coefficients of a build fitted to its measurements. @throws SolverError */
@@ -100,6 +104,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     cycles: (request, call) => ask({ kind: 'cycle', request }, call),
     chassis: (request, call) => ask({ kind: 'chassis', request }, call),
     wantedCurve: (request, call) => ask({ kind: 'wanted-curve', request }, call),
+    trace: (request, call) => ask({ kind: 'trace', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),

@@ -5,10 +5,20 @@ import {
   forceLoop,
   heatedMassesOf,
   heatingPower,
+  parseTrace,
   peakForces,
   temperatureRise,
 } from '../src/solver/index.ts';
-import type { BuildCycle, CycleReading, CycleRequest, CycleRun, Project, SolveHooks } from './protocol.ts';
+import type {
+  BuildCycle,
+  CycleReading,
+  CycleRequest,
+  CycleRun,
+  Project,
+  SolveHooks,
+  TraceRequest,
+  TraceResult,
+} from './protocol.ts';
 
 const SECONDS_A_MINUTE = 60;
 
@@ -24,12 +34,18 @@ export function cycleForBuild(
   return { status: 'finished', reading: readingOf(run, project, buildId) };
 }
 
+/** @throws InputError as `parseTrace` does */
+export const driveOfTrace = ({ text, travel_m }: TraceRequest): TraceResult => ({
+  drive: { kind: 'trace', ...parseTrace(text, travel_m) },
+});
+
 function readingOf(run: CycleRun, project: Project, buildId: string): CycleReading {
   const loop = forceLoop(run);
   const power_W = heatingPower(run);
   return {
     // Copies, because the loop is part of longer series, which stay here.
     loop: {
+      time_s: loop.time_s.slice(),
       position_m: loop.position_m.slice(),
       speed_m_s: loop.speed_m_s.slice(),
       force_N: loop.force_N.slice(),

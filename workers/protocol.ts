@@ -4,28 +4,24 @@
  */
 import type { Project } from '../src/model/project.ts';
 import type {
-  ChamberExtremes,
   ChassisReading,
-  CycleEnergy,
   FailedBand,
   FitOutcome,
   ForceBand,
   ForceCurve,
-  ForceLoop,
   FoundByStart,
   InputFault,
-  Integration,
   LiftOptions,
   LiftResult,
-  PeakForces,
-  Settling,
-  SineDrive,
   StackInput,
   Theory,
   WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
+import type { CycleReading, CycleRequest, TraceRequest, TraceResult } from './cycle-protocol.ts';
 import type { ChassisRequest, SearchStartRequest, WantedCurveRequest } from './page-jobs.ts';
+
+export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
 
 /** Goes up with every change of this file that an older page or worker would misread. */
 export const PROTOCOL_VERSION = 6;
@@ -111,27 +107,6 @@ export interface LiftRequest {
   readonly options: LiftOptions;
 }
 
-export interface CycleRequest {
-  readonly project: Project;
-  readonly buildIds: readonly string[];
-  readonly drive: SineDrive;
-  readonly theory: Theory;
-}
-
-/** What a page shows of a run: the last cycle as a loop, and what a test bench reads off it. */
-export interface CycleReading {
-  readonly loop: Pick<ForceLoop, 'position_m' | 'speed_m_s' | 'force_N'>;
-  readonly peaks: PeakForces;
-  readonly energy: CycleEnergy;
-  /** Mean power that becomes heat [W]. */
-  readonly heat_W: number;
-  /** Rise of temperature a minute without any cooling [K/min]. */
-  readonly warming_K_min: number;
-  readonly chambers: Readonly<Record<string, ChamberExtremes>>;
-  readonly settling?: Settling;
-  readonly integration: Integration;
-}
-
 export type BuildCycle =
   | { readonly status: 'finished'; readonly reading: CycleReading }
   | { readonly status: 'unfinished'; readonly reason: string }
@@ -159,6 +134,7 @@ export type Job =
   | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
   | { readonly kind: 'chassis'; readonly request: ChassisRequest }
   | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
+  | { readonly kind: 'trace'; readonly request: TraceRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
@@ -171,6 +147,7 @@ export interface JobResults {
   readonly 'search-start': FoundByStart;
   readonly chassis: ChassisReading;
   readonly 'wanted-curve': WantedCurve;
+  readonly trace: TraceResult;
   readonly 'weight-spreads': WeightSpreadsResult;
 }
 

@@ -36,6 +36,8 @@ import {
   type SpeedBand,
   type SpeedForces,
   type StackInput,
+  type TraceRequest,
+  type TraceResult,
   type WantedCurve,
   type WeightSpread,
   type WireError,
@@ -82,6 +84,7 @@ export interface Solver {
   ): FoundByStart;
   chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
   wantedCurve(project: Project, wish: RatioWish): WantedCurve;
+  driveOfTrace(request: TraceRequest): TraceResult;
   readonly weightSpreads: readonly WeightSpread[];
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
@@ -121,6 +124,7 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'chassis') return solver.chassisReading(job.request.project, job.request);
   if (job.kind === 'wanted-curve') return solver.wantedCurve(job.request.project, job.request);
+  if (job.kind === 'trace') return solver.driveOfTrace(job.request);
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
   if (job.kind === 'fit') {

@@ -9,7 +9,7 @@ import {
   WEIGHT_SPREADS,
   wantedCurve,
 } from '../src/solver/index.ts';
-import { cycleForBuild } from './cycle-for-build.ts';
+import { cycleForBuild, driveOfTrace } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
 import { createSolverApi } from './solver-api.ts';
 
@@ -22,6 +22,7 @@ expose(
     searchStart,
     chassisReading,
     wantedCurve,
+    driveOfTrace,
     solveLift,
     weightSpreads: WEIGHT_SPREADS,
   }),

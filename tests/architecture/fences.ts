@@ -13,7 +13,7 @@ const ZONES = [
   ['demo', /^src\/demo\//],
   ['cli', /^src\/cli\//],
   ['ui', /^src\/ui\//],
-  ['protocol', /^workers\/(protocol|page-jobs)\.ts$/],
+  ['protocol', /^workers\/(protocol|page-jobs|cycle-protocol)\.ts$/],
   ['client', /^workers\/client\.ts$/],
   ['page side', /^workers\/(dispatcher|solver-error|spawn|ticket|worker-end|worker-link)\.ts$/],
   ['worker side', /^workers\/(solver\.worker|solver-api|cycle-for-build|forces-for-build|buffers-of)\.ts$/],

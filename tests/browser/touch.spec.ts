@@ -69,6 +69,35 @@ describe.each(HANDS)('in a hand, %i by %i', (width, height) => {
 });
 
 describe('on a phone', () => {
+  it('the curves are in the first view with every tab whole; the builds unfold from their one line', () =>
+    onBench(
+      async (page) => {
+        const plot = await page.locator('.plot').boundingBox();
+        expect(plot?.y).toBeLessThan(320);
+        expect((plot?.y ?? 0) + (plot?.height ?? 0)).toBeLessThan(844);
+        const cut = await page
+          .locator('.chart-tabs button')
+          .evaluateAll(
+            (tabs) =>
+              tabs.map((tab) => tab.getBoundingClientRect()).filter(({ left, right }) => left < 0 || right > innerWidth)
+                .length,
+          );
+        expect(cut).toBe(0);
+        const fold = page.locator('.builds-fold');
+        const list = page.locator('.builds ul');
+        expect([await fold.getAttribute('aria-expanded'), await list.isVisible()]).toEqual(['false', false]);
+        await fold.tap();
+        expect([await fold.getAttribute('aria-expanded'), await list.isVisible()]).toEqual(['true', true]);
+        const other = list.locator('[aria-pressed=false]');
+        const name = (await other.locator('.build-name').textContent()) ?? '';
+        await other.tap();
+        expect(await fold.textContent()).toContain(name);
+        await page.getByRole('button', { name: text.chart.tabs.opening, exact: true }).tap();
+        await page.locator('.plot[data-chart=opening]').waitFor();
+      },
+      hand(390, 844),
+    ));
+
   it('a row still is a row of the table to those who hear the page', () =>
     onBench(
       async (page) => {

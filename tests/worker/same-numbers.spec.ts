@@ -6,6 +6,7 @@ import {
   forceCurveForBuild,
   forceLoop,
   type LiftOptions,
+  parseTrace,
   peakForces,
   type StackInput,
   searchStart,
@@ -83,10 +84,26 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
     const { cycles } = await client.cycles({ project, buildIds: [id], drive, theory });
     const [run] = dampingCyclesForBuild(project, id, [drive], { theory });
     if (run.status !== 'finished') throw new Error(run.reason);
-    const { position_m, speed_m_s, force_N } = forceLoop(run);
     expect(cycles[id]).toMatchObject({
       status: 'finished',
-      reading: { loop: { position_m, speed_m_s, force_N }, energy: run.energy, peaks: peakForces(run) },
+      reading: { loop: forceLoop(run), energy: run.energy, peaks: peakForces(run) },
+    });
+  });
+
+  it('a build driven along a trace, as the command line reads it', async () => {
+    const [{ id }] = project.builds;
+    const travel_m = project.damper.travel_mm / 1000;
+    const text = 'time_ms;position_mm\n0;5\n40;12,5\n90;8\n';
+    const { drive } = await client.trace({ text, travel_m });
+    expect(drive).toStrictEqual({ kind: 'trace', ...parseTrace(text, travel_m) });
+    const theory = 'small-deflection';
+    const { cycles } = await client.cycles({ project, buildIds: [id], drive, theory });
+    const [run] = dampingCyclesForBuild(project, id, [drive], { theory });
+    if (run.status !== 'finished') throw new Error(run.reason);
+    expect(cycles[id]).toMatchObject({ status: 'finished', reading: { loop: forceLoop(run), energy: run.energy } });
+    await expect(client.trace({ text: 'time_s\n0', travel_m })).rejects.toMatchObject({
+      code: 'invalid-input',
+      fault: { code: 'cycle.trace.header' },
     });
   });
 

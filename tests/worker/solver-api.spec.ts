@@ -49,6 +49,7 @@ const solver: Solver = {
   },
   chassisReading: () => ({ status: 'incomplete', missing: [] }),
   wantedCurve: () => ({ status: 'no-swing' }),
+  driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
   weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,

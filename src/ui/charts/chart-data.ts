@@ -91,8 +91,9 @@ export function seriesOf(chart: ChartName, buildId: string, curve: ForceCurve, s
 /** A little room over and under the numbers, and always the zero line. */
 export function rangeOf(values: readonly (number | null)[]): [number, number] {
   const known = values.filter((value): value is number => value !== null);
-  const low = Math.min(0, ...known);
-  const high = Math.max(0, ...known);
+  // Not spread into arguments: the loop of a long trace has more moments than a call takes.
+  const low = known.reduce((least, value) => Math.min(least, value), 0);
+  const high = known.reduce((most, value) => Math.max(most, value), 0);
   if (low === high) return [0, 1];
   const room = (high - low) * 0.1;
   return [low < 0 ? low - room : 0, high > 0 ? high + room : 0];

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { hasBase } from '../app/places.ts';
 import { BAND_CHOICES, bands, GAS_FORCES, gasForce, MEASURED_CHOICES, measuredPoints } from '../app/preferences.ts';
 import { project } from '../app/store.ts';
+import { MotionOption } from '../cycle/motion-option.tsx';
 import { anyMeasured } from '../measured/measured-dots.ts';
 import { Choice } from '../panels/choice.tsx';
 import { ClickOptions } from '../sweeps/clicks-view.tsx';
@@ -82,7 +83,7 @@ function ForceOptions(): JSX.Element {
 }
 
 export function ChartOptions(): JSX.Element | null {
-  if (tab.value === 'cycle') return null;
+  if (tab.value === 'cycle') return <MotionOption />;
   if (tab.value === 'temperature') return <GasForceOption />;
   if (tab.value === 'clicks') {
     return (

@@ -27,7 +27,12 @@ function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
   const { up, down } = sidesShown();
   return (
-    <div class={`plot ${anyStale.value ? 'stale' : ''}`} ref={ref} data-chart={chart.value}>
+    <div
+      class={`plot ${anyStale.value ? 'stale' : ''}`}
+      style={{ '--drawn': `${size.height}px` }}
+      ref={ref}
+      data-chart={chart.value}
+    >
       <Plot view={plotView.value} width={size.width} height={size.height} />
       {size.width > 0 && <CursorLayer {...size} />}
       <span class="way up">{up}</span>

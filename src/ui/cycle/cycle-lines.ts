@@ -1,6 +1,7 @@
-/** The loops of the builds on show, force over position and over speed, in the person's units. */
-import { computed } from '@preact/signals';
-import { cycleOf, stroke_mm } from '../app/cycle-solve.ts';
+/** The loops of the builds on show, force over position and over speed, and over time along a trace, in the person's units. */
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { motion, stroke_mm } from '../app/cycle-motion.ts';
+import { type CycleReading, cycleOf } from '../app/cycle-solve.ts';
 import { lineOf } from '../app/lines.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
@@ -8,19 +9,43 @@ import { rangeOf } from '../charts/chart-data.ts';
 import type { PlotLine, PlotView } from '../charts/plot-layout.ts';
 import { text } from '../text/en.ts';
 
-export type LoopAxis = 'position' | 'speed';
+export type LoopAxis = 'time' | 'position' | 'speed';
 
-function loopsOver(axis: LoopAxis): PlotLine[] {
-  const kind: ShownKind = axis === 'position' ? 'position' : 'speed';
+interface Across {
+  readonly of: (loop: CycleReading['loop']) => ArrayLike<number>;
+  readonly shown: (si: number) => number;
+  readonly title: () => string;
+  /** With nothing driven yet. */
+  readonly empty: () => [number, number];
+}
+
+const inUnit = (kind: ShownKind) => (si: number) => inShown(kind, si);
+
+const ACROSS: Readonly<Record<LoopAxis, Across>> = {
+  time: { of: (loop) => loop.time_s, shown: (time) => time, title: () => text.cycle.timeAxis, empty: () => [0, 1] },
+  position: {
+    of: (loop) => loop.position_m,
+    shown: inUnit('position'),
+    title: () => text.cycle.positionAxis(unitOfShown('position')),
+    empty: () => [0, stroke_mm.value],
+  },
+  speed: {
+    of: (loop) => loop.speed_m_s,
+    shown: inUnit('speed'),
+    title: () => text.chart.speedAxis(unitOfShown('speed')),
+    empty: () => [-1, 1],
+  },
+};
+
+function linesOver({ of, shown }: Across): PlotLine[] {
   return visibleBuilds.value.flatMap((build) => {
     const answer = cycleOf(build);
     if (answer.status !== 'finished') return [];
-    const { position_m, speed_m_s, force_N } = answer.reading.loop;
-    const across = axis === 'position' ? position_m : speed_m_s;
+    const { loop } = answer.reading;
     return [
       {
-        x: Array.from(across, (value) => inShown(kind, value)),
-        y: Array.from(force_N, (value) => inShown('force', value)),
+        x: Array.from(of(loop), shown),
+        y: Array.from(loop.force_N, (value) => inShown('force', value)),
         name: build.name,
         ...lineOf(build.id),
         width: 2,
@@ -30,28 +55,36 @@ function loopsOver(axis: LoopAxis): PlotLine[] {
   });
 }
 
-/** A little room at both ends; with no loop yet, the stroke alone. */
-function acrossRange(axis: LoopAxis, lines: readonly PlotLine[]): [number, number] {
+/** A little room at both ends. */
+function rangeAcross(lines: readonly PlotLine[]): [number, number] | undefined {
   const xs = lines.flatMap(({ x }) => x);
-  if (xs.length === 0) return axis === 'position' ? [0, stroke_mm.value] : [-1, 1];
-  const [low, high] = [Math.min(...xs), Math.max(...xs)];
+  if (xs.length === 0) return undefined;
+  const [low, high] = xs.reduce(([a, b], x) => [Math.min(a, x), Math.max(b, x)], [xs[0], xs[0]]);
   const room = (high - low) * 0.04;
   return [low - room, high + room];
 }
 
 const viewOver = (axis: LoopAxis) =>
   computed<PlotView>(() => {
-    const lines = loopsOver(axis);
-    const title = axis === 'position' ? text.cycle.positionAxis : text.chart.speedAxis;
+    const across = ACROSS[axis];
+    const lines = linesOver(across);
     return {
       areas: [],
       lines,
-      xRange: acrossRange(axis, lines),
+      xRange: rangeAcross(lines) ?? across.empty(),
       yRange: rangeOf(lines.flatMap(({ y }) => y)),
-      xTitle: title(unitOfShown(axis === 'position' ? 'position' : 'speed')),
+      xTitle: across.title(),
       yTitle: text.chart.forceAxis(unitOfShown('force')),
     };
   });
 
-export const overPosition = viewOver('position');
-export const overSpeed = viewOver('speed');
+export const loopViews: Readonly<Record<LoopAxis, ReadonlySignal<PlotView>>> = {
+  time: viewOver('time'),
+  position: viewOver('position'),
+  speed: viewOver('speed'),
+};
+
+/** A cycle closes, and over time would be one stroke like the next; a trace is a story in time. */
+export const loopAxes = computed<readonly LoopAxis[]>(() =>
+  motion.value === 'sine' ? ['position', 'speed'] : ['time', 'position', 'speed'],
+);

@@ -1,6 +1,6 @@
 /** The sine stroke by which the damper is driven. */
 import type { JSX } from 'preact';
-import { frequency_Hz, setFrequency, setStroke, stroke_mm } from '../app/cycle-solve.ts';
+import { frequency_Hz, setFrequency, setStroke, stroke_mm } from '../app/cycle-motion.ts';
 import { showField } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
 import { ViewField } from '../panels/view-field.tsx';

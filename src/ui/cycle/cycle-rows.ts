@@ -1,5 +1,6 @@
 /** What a test bench reads off a cycle, row by row. */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
+import { motion } from '../app/cycle-motion.ts';
 import type { CycleReading } from '../app/cycle-solve.ts';
 import { showBare, showNumber, unitOfShown } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
@@ -95,11 +96,12 @@ const settledRow = (): CycleRow => ({
   id: 'settled',
   name: withUnit(words.settled, unitOfShown('force')),
   cell: ({ settling }) => (settling ? showBare('force', settling.force_N) : text.readout.none),
+  when: ({ settling }) => settling !== undefined,
 });
 
 export const cycleRows = (): CycleRow[] => [
   ...forceRows(),
-  energy('work_J', words.work),
+  energy('work_J', words.work[motion.value]),
   lossOf('oil_J', words.oil),
   lossOf('friction_J', words.friction),
   lossOf('stop_J', words.stop),

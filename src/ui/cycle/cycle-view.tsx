@@ -1,7 +1,8 @@
-/** A sine stroke of the damper: force over position and over speed, and what a test bench reads off it. */
+/** The damper driven by a sine stroke or along a trace: force over position and over speed, and what a test bench reads off it. */
 import type { ReadonlySignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { motion, trace } from '../app/cycle-motion.ts';
 import { type CycleReading, cycleOf, cyclesFailure, cyclesRunning, startCycles } from '../app/cycle-solve.ts';
 import { lineOf } from '../app/lines.ts';
 import { show } from '../app/quantities.ts';
@@ -11,8 +12,10 @@ import { Plot } from '../charts/plot.tsx';
 import type { PlotView } from '../charts/plot-layout.ts';
 import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
-import { overPosition, overSpeed } from './cycle-lines.ts';
+import { loopAxes, loopViews } from './cycle-lines.ts';
 import { type CycleRow, cycleRows } from './cycle-rows.ts';
+import { formShown } from './trace-draft.ts';
+import { TraceForm } from './trace-form.tsx';
 
 function Loop({ view, name }: { view: ReadonlySignal<PlotView>; name: string }): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
@@ -23,7 +26,7 @@ function Loop({ view, name }: { view: ReadonlySignal<PlotView>; name: string }):
   );
 }
 
-interface Driven {
+interface DrivenBuild {
   readonly id: string;
   readonly name: string;
   readonly reading?: CycleReading;
@@ -50,7 +53,7 @@ function Troubles(): JSX.Element | null {
   );
 }
 
-function Row({ row, driven }: { row: CycleRow; driven: readonly Driven[] }): JSX.Element {
+function Row({ row, driven }: { row: CycleRow; driven: readonly DrivenBuild[] }): JSX.Element {
   return (
     <tr data-row={row.id}>
       <th scope="row">{row.name}</th>
@@ -67,8 +70,10 @@ function Row({ row, driven }: { row: CycleRow; driven: readonly Driven[] }): JSX
   );
 }
 
+const whatIsRead = (): string => (motion.value === 'sine' ? text.cycle.lastCycle : text.cycle.wholeTrace);
+
 function Table(): JSX.Element {
-  const driven: Driven[] = visibleBuilds.value.map((build) => {
+  const driven: DrivenBuild[] = visibleBuilds.value.map((build) => {
     const answer = cycleOf(build);
     return {
       id: build.id,
@@ -83,7 +88,7 @@ function Table(): JSX.Element {
     <table class="readings cycle-readings">
       <thead>
         <tr>
-          <th scope="col">{cyclesRunning.value ? text.cycle.running : text.cycle.lastCycle}</th>
+          <th scope="col">{cyclesRunning.value ? text.cycle.running : whatIsRead()}</th>
           {driven.map(({ id, name }) => (
             <th key={id} scope="col" class="number-col" title={name}>
               <LineSample {...lineOf(id)} />
@@ -101,25 +106,39 @@ function Table(): JSX.Element {
   );
 }
 
-/** pi times stroke times frequency, off the runs themselves. */
+/** Off the runs themselves: pi times stroke times frequency for a sine. */
 function PeakSpeed(): JSX.Element | null {
   const reading = visibleBuilds.value.map(cycleOf).find((answer) => answer.status === 'finished')?.reading;
   if (!reading) return null;
-  return <p class="hint">{text.cycle.peakSpeed(show('speed', reading.peaks.compression.speed_m_s))}</p>;
+  const { compression, rebound } = reading.peaks;
+  const [fastest, back] = [show('speed', compression.speed_m_s), show('speed', -rebound.speed_m_s)];
+  const words = motion.value === 'sine' ? text.cycle.peakSpeed(fastest) : text.cycle.peakSpeeds(fastest, back);
+  return <p class="hint">{words}</p>;
 }
 
-export function CycleView(): JSX.Element {
-  useEffect(startCycles, []);
+function Driven(): JSX.Element {
   return (
     <div class={`cycle ${cyclesRunning.value ? 'stale' : ''}`} data-cycle={cyclesRunning.value ? 'running' : 'done'}>
       <div class="loops">
-        <Loop view={overPosition} name="cycle-position" />
-        <Loop view={overSpeed} name="cycle-speed" />
+        {loopAxes.value.map((axis) => (
+          <Loop key={axis} view={loopViews[axis]} name={`cycle-${axis}`} />
+        ))}
       </div>
       <PeakSpeed />
       <Troubles />
       <Table />
-      <p class="hint">{text.cycle.note}</p>
+      <p class="hint">{text.cycle.note[motion.value]}</p>
     </div>
+  );
+}
+
+export function CycleView(): JSX.Element {
+  useEffect(startCycles, []);
+  const isAwaited = motion.value === 'trace' && !trace.value;
+  return (
+    <>
+      {formShown.value && <TraceForm />}
+      {!isAwaited && <Driven />}
+    </>
   );
 }

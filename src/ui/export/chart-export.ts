@@ -8,7 +8,7 @@ import { chartBuilds, comparing, shown, shownLines } from '../charts/chart-model
 import { comparison } from '../charts/comparison.ts';
 import { shimRows } from '../charts/shim-rows.ts';
 import { chart, tab } from '../charts/tabs.ts';
-import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
+import { type LoopAxis, loopAxes, loopViews } from '../cycle/cycle-lines.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
 import { sweepLines } from '../sweeps/sweep-lines.ts';
@@ -69,7 +69,7 @@ const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): voi
 };
 
 function loopChoices(axis: LoopAxis): ExportChoice[] {
-  const { lines } = (axis === 'position' ? overPosition : overSpeed).value;
+  const { lines } = loopViews[axis].value;
   return [
     { id: `${axis}-svg`, label: words.loopSvg[axis], run: ifDrawn(lines, () => saveLoop(axis, 'svg')) },
     { id: `${axis}-png`, label: words.loopPng[axis], run: ifDrawn(lines, () => saveLoop(axis, 'png')) },
@@ -95,7 +95,7 @@ const sweepExport = (sweep: Sweep): ViewExport => ({
 function viewExport(): ViewExport {
   switch (tab.value) {
     case 'cycle':
-      return { pictures: [...loopChoices('position'), ...loopChoices('speed')], saveData: saveCycleData };
+      return { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
     case 'temperature':
       return sweepExport(temperatureSweep);
     case 'clicks':

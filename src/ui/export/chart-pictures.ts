@@ -1,6 +1,6 @@
 /** The chart on show, or a loop of the cycle, as a picture file drawn by the charts library. */
 import { position_mm } from '../app/conditions.ts';
-import { frequency_Hz, stroke_mm } from '../app/cycle-solve.ts';
+import { frequency_Hz, motion, stroke_mm, trace } from '../app/cycle-motion.ts';
 import { tell } from '../app/notices.ts';
 import { chartSeparators, showField } from '../app/quantities.ts';
 import { baseline, project, theory } from '../app/store.ts';
@@ -9,7 +9,7 @@ import { measure } from '../charts/comparison.ts';
 import { cut } from '../charts/cursor-cuts.ts';
 import { chart } from '../charts/tabs.ts';
 import { warningLines } from '../charts/warnings.tsx';
-import { type LoopAxis, overPosition, overSpeed } from '../cycle/cycle-lines.ts';
+import { type LoopAxis, loopViews } from '../cycle/cycle-lines.ts';
 import { download } from '../storage/download.ts';
 import { text } from '../text/en.ts';
 import { type Figure, type FigureRequest, figureOf, type Sign } from './chart-figure.ts';
@@ -88,14 +88,18 @@ function chartFigure(): Figure {
   });
 }
 
+const drivenBy = (): string =>
+  motion.value === 'trace'
+    ? words.alongTrace(trace.value?.name ?? '')
+    : words.driven(showField('length', stroke_mm.value), showField('frequency', frequency_Hz.value));
+
 function loopFigure(axis: LoopAxis): Figure {
-  const driven = words.driven(showField('length', stroke_mm.value), showField('frequency', frequency_Hz.value));
   return figureOf({
     title: words.title(project.value.name, words.cyclePicture[axis]),
-    view: (axis === 'position' ? overPosition : overSpeed).value,
+    view: loopViews[axis].value,
     signs: [],
     levels: [],
-    notes: [driven, ...commonNotes()],
+    notes: [drivenBy(), ...commonNotes()],
     ...page(),
   });
 }

@@ -1,4 +1,4 @@
-/** The loops of the last cycle as a table: three columns a build, one row a moment. */
+/** The loops of the last cycle, or the whole of a trace, as a table: four columns a build, one row a moment. */
 import type { Units } from '../../units/own-units.ts';
 import type { CycleReading } from '../app/cycle-solve.ts';
 import { text } from '../text/en.ts';
@@ -17,6 +17,7 @@ export function cycleRows(loops: readonly NamedLoop[], units: Units): Row[] {
   if (loops.length === 0) return [];
   const [position, speed, force] = (['length', 'speed', 'force'] as const).map((kind) => measureOf(units, kind));
   const columns = loops.flatMap(({ name, loop }) => [
+    { head: words.of(name, words.time), values: Array.from(loop.time_s) },
     { head: headed(words.of(name, words.position), position), values: Array.from(loop.position_m, position.of) },
     { head: headed(words.of(name, words.speed), speed), values: Array.from(loop.speed_m_s, speed.of) },
     { head: headed(words.of(name, words.force), force), values: Array.from(loop.force_N, force.of) },

@@ -24,6 +24,7 @@ import { text } from '../text/en.ts';
 import { Icon, LineSample } from './icons.tsx';
 
 const editing = signal<string | undefined>(undefined);
+const unfolded = signal(false);
 
 const length = (value_mm: number): string => writeField('length', value_mm);
 
@@ -171,13 +172,37 @@ function CompareButton(): JSX.Element {
   );
 }
 
+const LIST_ID = 'builds-list';
+
+/** On a phone the builds take one line, so that the curves are in the first view; elsewhere this is not there. */
+function Fold(): JSX.Element {
+  const { id, name } = selectedBuild.value;
+  return (
+    <button
+      type="button"
+      class="builds-fold"
+      aria-expanded={unfolded.value}
+      aria-controls={LIST_ID}
+      onClick={() => {
+        unfolded.value = !unfolded.value;
+      }}
+    >
+      <LineSample {...lineOf(id)} />
+      <span class="build-name">{name}</span>
+      <span class="fold-count">{text.builds.count(project.value.builds.length)}</span>
+      <Icon name="fold" />
+    </button>
+  );
+}
+
 export function BuildList(): JSX.Element {
   return (
-    <section class="sheet builds" aria-label={text.builds.title}>
+    <section class={`sheet builds ${unfolded.value ? 'unfolded' : ''}`} aria-label={text.builds.title}>
       <header>
         <h2>{text.builds.title}</h2>
       </header>
-      <ul>
+      <Fold />
+      <ul id={LIST_ID}>
         {project.value.builds.map((build) => (
           <BuildItem key={build.id} build={build} />
         ))}

@@ -1,7 +1,10 @@
 /** Words about builds and what tells them apart, in English. */
+import { plural } from './plural.ts';
+
 export const buildsWords = {
   builds: {
     title: 'Builds',
+    count: (n: number) => plural(n, 'build', 'builds'),
     baseline: 'baseline',
     sameAsBaseline: 'same valving as the baseline',
     select: (name: string) => `Show ${name}`,

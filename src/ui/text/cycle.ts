@@ -1,4 +1,6 @@
 /** Words about the damper driven over time, in English. */
+import { plural } from './plural.ts';
+
 export const cycleWords = {
   cycle: {
     stroke: 'Stroke',
@@ -6,15 +8,38 @@ export const cycleWords = {
     strokeWanted: (travel: string) => `more than 0 and at most the travel, ${travel}`,
     frequency: 'Frequency',
     middle: 'Middle at',
+    motion: 'Motion',
+    motionChoice: { sine: 'Sine', trace: 'Trace' },
+    motionLong: { sine: 'Sine: strokes of one length and frequency', trace: 'Trace: positions over time of your own' },
+    trace: {
+      none: 'No trace yet.',
+      title: 'Positions over time, as CSV',
+      hint: 'A header line with a column time_s or time_ms and one position_mm, position_m or position_in, then one line a moment. Commas, semicolons or tabs between; positions count from full extension.',
+      example: 'time_s,position_mm\n0,12\n0.02,14.5\n0.04,21',
+      file: 'Open a file…',
+      follow: 'Follow it',
+      cancel: 'Keep the one before',
+      pasted: 'Pasted trace',
+      another: 'Another trace…',
+      summary: (moments: number, seconds: string, low: string, high: string) =>
+        `: ${plural(moments, 'moment', 'moments')} in ${seconds} s, from ${low} to ${high}.`,
+      visit: 'Kept until this page is closed or loaded again; it is no part of the project.',
+      tooLarge: (file: string) => `${file} is larger than a trace of 1 MB.`,
+      unreadable: (file: string) => `The browser could not read ${file}.`,
+    },
+    timeAxis: 'Time, s',
     positionAxis: (unit: string) => `Stroke from full extension, ${unit}`,
     running: 'Driving…',
     lastCycle: 'Last cycle',
+    wholeTrace: 'Whole trace',
     peakSpeed: (speed: string) => `Peak shaft speed ${speed}.`,
+    peakSpeeds: (compression: string, rebound: string) =>
+      `Peak shaft speed ${compression} in compression, ${rebound} in rebound.`,
     compressionPeak: 'Force at peak speed, compression',
     reboundPeak: 'Force at peak speed, rebound',
     largest: 'Largest force',
     smallest: 'Smallest force',
-    work: 'Energy put in each cycle',
+    work: { sine: 'Energy put in each cycle', trace: 'Energy put in' },
     oil: 'of it lost in the valves',
     friction: 'of it lost by friction',
     stop: 'of it lost in the hydraulic stop',
@@ -29,6 +54,10 @@ export const cycleWords = {
     settled: 'Against the cycle before, at most',
     unfinished: (build: string, why: string) => `${build} could not be driven: ${why}`,
     failed: (why: string) => `The cycle could not be solved: ${why}`,
-    note: 'Oil that compresses, gas, friction and a check that lags make the loops open; what is read is the last of three cycles.',
+    note: {
+      sine: 'Oil that compresses, gas, friction and a check that lags make the loops open; what is read is the last of three cycles.',
+      trace:
+        'Oil that compresses, gas, friction and a check that lags make the loops open; what is read is the whole trace, a smooth curve through its moments.',
+    },
   },
 };

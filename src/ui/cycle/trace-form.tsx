@@ -1,0 +1,94 @@
+/** A displacement trace, pasted or out of a file; a fault is told by line and column, and its line is marked in the text. */
+import type { JSX, RefObject } from 'preact';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import { trace } from '../app/cycle-motion.ts';
+import { text } from '../text/en.ts';
+import { closeForm, fault, openTraceFile, reading, readTrace, write, written } from './trace-draft.ts';
+
+const words = text.cycle.trace;
+
+/** From where to where the line stands in the text. */
+export function placeOfLine(content: string, line: number): readonly [number, number] {
+  const before = content.split('\n', line - 1).join('\n');
+  const start = line > 1 ? before.length + 1 : 0;
+  const end = content.indexOf('\n', start);
+  return [start, end < 0 ? content.length : end];
+}
+
+function useMarkedLine(box: RefObject<HTMLTextAreaElement | null>): void {
+  const wrong = fault.value;
+  useEffect(() => {
+    if (wrong?.line === undefined) return;
+    box.current?.focus();
+    box.current?.setSelectionRange(...placeOfLine(written.value, wrong.line));
+  }, [wrong, box]);
+}
+
+function FileButton(): JSX.Element {
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" class="button" onClick={() => input.current?.click()}>
+        {words.file}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        accept=".csv,.txt,.tsv,text/csv,text/plain"
+        data-trace-file
+        onChange={(event) => {
+          const [file] = event.currentTarget.files ?? [];
+          if (file) void openTraceFile(file);
+          event.currentTarget.value = '';
+        }}
+      />
+    </>
+  );
+}
+
+export function TraceForm(): JSX.Element {
+  const id = useId();
+  const box = useRef<HTMLTextAreaElement>(null);
+  useMarkedLine(box);
+  return (
+    <form
+      class="paste-box trace-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void readTrace();
+      }}
+    >
+      <label for={id}>{words.title}</label>
+      <p class="hint" id={`${id}-hint`}>
+        {words.hint}
+      </p>
+      <textarea
+        ref={box}
+        id={id}
+        class="words"
+        rows={6}
+        spellcheck={false}
+        placeholder={words.example}
+        aria-describedby={`${id}-hint ${id}-fault`}
+        aria-invalid={fault.value !== undefined}
+        value={written.value}
+        onInput={(event) => write(event.currentTarget.value)}
+      />
+      <div id={`${id}-fault`} role="alert">
+        {fault.value && <p class="fault">{fault.value.message}</p>}
+      </div>
+      <div class="stack-acts">
+        <button type="submit" class="button primary" disabled={written.value.trim() === '' || reading.value}>
+          {words.follow}
+        </button>
+        <FileButton />
+        {trace.value && (
+          <button type="button" class="button" onClick={closeForm}>
+            {words.cancel}
+          </button>
+        )}
+      </div>
+    </form>
+  );
+}

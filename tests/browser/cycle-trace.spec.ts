@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { text } from '../../src/ui/text/en.ts';
+import { barriers, onBench, SCREENS } from './bench-page.ts';
+
+const words = text.cycle.trace;
+const written = (page: Page) => page.getByLabel(words.title, { exact: true });
+const follow = (page: Page) => page.getByRole('button', { name: words.follow, exact: true });
+const fault = (page: Page) => page.locator('.trace-form .fault');
+const energy = (page: Page) =>
+  page.locator('[data-cycle=done] .cycle-readings [data-row=work_J] td').nth(1).textContent();
+const marked = (page: Page): Promise<string> =>
+  written(page).evaluate((box) => {
+    const { value, selectionStart, selectionEnd } = box as HTMLTextAreaElement;
+    return value.slice(selectionStart, selectionEnd);
+  });
+
+/** One stroke there and back: half a sine of 40 mm, 10 ms a moment. */
+const strokeOf = (seconds: number): string => {
+  const moments = Array.from({ length: 101 }, (_, i) => i / 100);
+  const rows = moments.map((part) => `${part * seconds},${10 + 20 * (1 - Math.cos(2 * Math.PI * part))}`);
+  return ['time_s,position_mm', ...rows].join('\n');
+};
+
+async function onTrace(page: Page): Promise<void> {
+  await page.getByRole('button', { name: text.chart.tabs.cycle, exact: true }).click();
+  await page.getByRole('button', { name: text.cycle.motionLong.trace, exact: true }).click();
+}
+
+async function followed(page: Page, name: string): Promise<string | null> {
+  await page.locator('.trace-note strong', { hasText: name }).waitFor();
+  await expect.poll(() => energy(page)).toMatch(/^\d+\.\d+$/);
+  await expect.poll(() => page.locator('.cycle-readings .stale').count()).toBe(0);
+  return energy(page);
+}
+
+describe('the cycle along a trace', () => {
+  it('is pasted, driven, and told to stay no longer than the page; the sine is still there', () =>
+    onBench(async (page) => {
+      await onTrace(page);
+      expect(await page.locator('.trace-note').textContent()).toBe(words.none);
+      await written(page).fill(strokeOf(0.5));
+      await follow(page).click();
+      const slow = await followed(page, words.pasted);
+      expect(await page.locator('.trace-note').textContent()).toContain(
+        words.summary(101, '0.50', '10.0 mm', '50.0 mm'),
+      );
+      expect(await page.locator('.trace-note').textContent()).toContain(words.visit);
+      expect(await page.locator('.cycle-readings thead').textContent()).toContain(text.cycle.wholeTrace);
+      for (const chart of ['time', 'position', 'speed'])
+        await page.locator(`[data-chart=cycle-${chart}] .scatterlayer .trace`).nth(1).waitFor();
+      await page.getByRole('button', { name: words.another, exact: true }).click();
+      await written(page).fill(strokeOf(0.25));
+      await follow(page).click();
+      await page.locator('.trace-note', { hasText: '0.25 s' }).waitFor();
+      // Twice as fast takes more work.
+      await expect.poll(async () => Number(await energy(page))).toBeGreaterThan(Number(slow));
+      await page.getByRole('button', { name: text.cycle.motionLong.sine, exact: true }).click();
+      await page.getByLabel(text.cycle.frequency, { exact: true }).waitFor();
+      expect(await page.locator('[data-chart=cycle-time]').count()).toBe(0);
+      await expect.poll(() => page.locator('.cycle-readings thead').textContent()).toContain(text.cycle.lastCycle);
+    }));
+
+  it('comes out of a file, and a faulty one is told by line and column and marked in the text', () =>
+    onBench(async (page) => {
+      await onTrace(page);
+      const file = (name: string, content: string) =>
+        page
+          .locator('[data-trace-file]')
+          .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(content, 'utf8') });
+      await file('gravel.csv', 'time_s;position_mm\n0;12\n0,01;far\n0,02;13');
+      await expect.poll(() => fault(page).textContent()).toContain('line 3, position_mm');
+      expect(await marked(page)).toBe('0,01;far');
+      await written(page).fill('time_s;position_mm\n0;12\n0,01;12,5\n0,01;13');
+      expect(await fault(page).count()).toBe(0);
+      await follow(page).click();
+      await expect.poll(() => fault(page).textContent()).toContain('line 4, time_s');
+      expect(await marked(page)).toBe('0,01;13');
+      await written(page).fill('time;position\n0;12');
+      await follow(page).click();
+      await expect.poll(() => fault(page).textContent()).toContain('time_s or time_ms');
+      await file('gravel.csv', strokeOf(0.4));
+      await followed(page, 'gravel.csv');
+      await page.getByRole('button', { name: words.another, exact: true }).click();
+      await written(page).fill('nothing of use');
+      await follow(page).click();
+      await fault(page).waitFor();
+      expect(await page.locator('.trace-note strong').textContent()).toBe('gravel.csv');
+      await page.getByRole('button', { name: words.cancel, exact: true }).click();
+      expect(await written(page).count()).toBe(0);
+    }));
+
+  it.each(SCREENS)('is without barriers and keeps to the page at %i (%s)', (width, colorScheme) =>
+    onBench(
+      async (page) => {
+        await onTrace(page);
+        await written(page).fill('time_s,position_mm\n0,12\n0.01,x');
+        await follow(page).click();
+        await fault(page).waitFor();
+        expect(await barriers(page)).toEqual([]);
+        await written(page).fill(strokeOf(0.4));
+        await follow(page).click();
+        await followed(page, words.pasted);
+        expect(await barriers(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      },
+      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
+    ),
+  );
+});

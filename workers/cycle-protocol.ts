@@ -1,0 +1,44 @@
+/** What is asked about a damper driven over time, and what is read off its run. */
+import type { Project } from '../src/model/project.ts';
+import type {
+  ChamberExtremes,
+  CycleEnergy,
+  ForceLoop,
+  Integration,
+  PeakForces,
+  Settling,
+  SineDrive,
+  Theory,
+  TraceDrive,
+} from '../src/solver/index.ts';
+
+export interface CycleRequest {
+  readonly project: Project;
+  readonly buildIds: readonly string[];
+  readonly drive: SineDrive | TraceDrive;
+  readonly theory: Theory;
+}
+
+/** A displacement trace as it was written, for the damper that it is to drive. */
+export interface TraceRequest {
+  readonly text: string;
+  readonly travel_m: number;
+}
+
+export interface TraceResult {
+  readonly drive: TraceDrive;
+}
+
+/** What a page shows of a run: the last cycle as a loop, or the whole of a trace, and what a test bench reads off it. */
+export interface CycleReading {
+  readonly loop: ForceLoop;
+  readonly peaks: PeakForces;
+  readonly energy: CycleEnergy;
+  /** Mean power that becomes heat [W]. */
+  readonly heat_W: number;
+  /** Rise of temperature a minute without any cooling [K/min]. */
+  readonly warming_K_min: number;
+  readonly chambers: Readonly<Record<string, ChamberExtremes>>;
+  readonly settling?: Settling;
+  readonly integration: Integration;
+}
