@@ -84,6 +84,8 @@ async function coefficientRow(project: Project, stop: AbortSignal): Promise<Answ
   const { builds } = await sideSolver().forceBands(request, { signal: stop, channel: 'missing' });
   const answer = builds[project.baselineBuild];
   if (answer.status === 'failed') return { failure: answer.error.message };
+  // A band that is not there is no band of no width.
+  if (answer.bands.some((band) => band?.status !== 'converged')) return { failure: recordWords.missing.noBand };
   const drawn = await forcesOf(project, stop);
   const share = (at: readonly number[]): number => {
     const shares = at.flatMap((i) => {

@@ -238,6 +238,7 @@ export const recordWords = {
     failed: (why: string) => `not solved: ${why}`,
     waiting: 'waits',
     noEnd: 'at neither end of its range does the damper fit together',
+    noBand: 'the coefficients have no state at one end of their ranges',
     columns: { item: 'Not known', why: 'Because', low: 'Slow', high: 'Fast', go: 'Step' },
     reasons: {
       open: 'not measured yet',
