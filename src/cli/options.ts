@@ -11,6 +11,7 @@ import { BAND, force, WITHOUT_GAS } from './commands/force.ts';
 import { lift, PRESSURES, STRESS } from './commands/lift.ts';
 import { pressures } from './commands/pressures.ts';
 import { ANSWERS, DEFAULTS, JSON_LINES, merge, SEED, SHARD, STARTS, STEPS, search } from './commands/search.ts';
+import { sheetCommand } from './commands/sheet.ts';
 import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
 import { COLUMNS, FRICTION, GAS, MEASURED, MEASURED_SIGNS, PEAKS, WINDOW } from './measured-input.ts';
 import { POSITIONS, TEMPERATURES } from './occasions.ts';
@@ -234,6 +235,7 @@ forces at the shaft with friction, without that of the gas`,
     options: [{ name: ANSWERS, value: 'N', help: `how many; ${DEFAULTS.answers} unless said otherwise` }, JSON_OUTPUT],
     run: merge,
   },
+  sheetCommand,
   {
     name: 'check',
     input: 'FILE',

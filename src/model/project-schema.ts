@@ -3,6 +3,7 @@
  * another is in project-relations.ts.
  */
 import { aimsSchema } from './aim-schema.ts';
+import { assemblySchema } from './assembly-schema.ts';
 import { chassisSchema } from './chassis-schema.ts';
 import { damperSchema } from './damper-schema.ts';
 import { drawerSchema } from './drawer-schema.ts';
@@ -36,6 +37,7 @@ const buildSchema = record({
   basePoppet: poppetSchema.optional(),
   measurements: measurementsSchema.optional(),
   fit: fitSchema.optional(),
+  assembly: assemblySchema.optional(),
 });
 
 const viscosityPointSchema = record({ temperature_degC, kinematicViscosity_cSt });

@@ -3,6 +3,7 @@
  * The zod schemas in this folder must infer exactly these shapes (plus unknown fields, which are kept).
  */
 import type { Aim } from './aim.ts';
+import type { Assembly } from './assembly.ts';
 import type { Chassis } from './chassis.ts';
 import type { DrawerShim } from './drawer.ts';
 import type { Fit } from './fit.ts';
@@ -12,6 +13,7 @@ import type { TeardownRecord } from './record.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
 
 export type * from './aim.ts';
+export type { Assembly, FirstStack } from './assembly.ts';
 export type * from './chassis.ts';
 export type { DrawerShim } from './drawer.ts';
 export type * from './fit.ts';
@@ -134,6 +136,8 @@ export interface Build {
   measurements?: Measurement[];
   /** Coefficients fitted to them. */
   fit?: Fit;
+  /** What its build sheet says beside the sizes. */
+  assembly?: Assembly;
 }
 
 /**

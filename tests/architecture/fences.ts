@@ -9,6 +9,7 @@ const ZONES = [
   ['solver door', /^src\/solver\/index\.ts$/],
   ['solver adapter', /^src\/solver\/from-model(\/[a-z-]+)?\.ts$/],
   ['solver core', /^src\/solver\//],
+  ['sheet', /^src\/sheet\//],
   ['proof', /^src\/proof\//],
   ['demo', /^src\/demo\//],
   ['cli', /^src\/cli\//],
@@ -39,6 +40,7 @@ const ROWS: Record<Zone, Row> = {
   units: { values: ['units base', 'units'], packages: ['mathjs'] },
   model: { values: ['units base', 'units', 'model'], packages: ['jsonc-parser', 'zod'] },
   measured: { values: ['measured', 'units base', 'units', 'model'], packages: ['papaparse'] },
+  sheet: { values: ['sheet', 'units base', 'units', 'model'] },
   'solver core': {
     values: ['units base', 'solver core'],
     packages: ['ml-matrix', 'ml-levenberg-marquardt', 'pure-rand'],
@@ -48,7 +50,10 @@ const ROWS: Record<Zone, Row> = {
   proof: { values: ['proof', 'units base', 'units', 'model', 'solver core', 'solver adapter', 'solver door'] },
   package: { values: [] },
   demo: { values: ['demo'], types: ['model'] },
-  cli: { values: ['cli', 'units base', 'units', 'model', 'measured', 'solver door', 'package'], packages: ['node'] },
+  cli: {
+    values: ['cli', 'units base', 'units', 'model', 'measured', 'sheet', 'solver door', 'package'],
+    packages: ['node'],
+  },
   protocol: { values: [], types: ['units base', 'model', 'solver door', 'protocol'] },
   'both sides': { values: [] },
   'worker side': { values: ['worker side', 'both sides', 'protocol', 'solver door'], packages: ['comlink'] },
@@ -68,7 +73,7 @@ const ROWS: Record<Zone, Row> = {
   'proof spawn': { values: [], types: ['page side'], workers: ['proof worker'] },
   'proof worker': { values: ['proof worker', 'both sides', 'proof'], types: ['proof protocol'], packages: ['comlink'] },
   ui: {
-    values: ['ui', 'units base', 'units', 'model', 'measured', 'demo', 'package', 'client', 'proof client'],
+    values: ['ui', 'units base', 'units', 'model', 'measured', 'sheet', 'demo', 'package', 'client', 'proof client'],
     types: ['protocol', 'proof protocol'],
     packages: ['@preact/signals', 'idb', 'plotly.js-dist', 'preact'],
   },
@@ -99,7 +104,7 @@ const describe = (file: string, zone: Zone, { kind, target, isPackage }: Import)
 /** What must not come along, however long the way: a shared file is how leaks happen. */
 const KEPT_OUT: readonly { readonly from: RegExp; readonly out: RegExp }[] = [
   {
-    from: /^src\/(units|model|measured|solver)\//,
+    from: /^src\/(units|model|measured|sheet|solver)\//,
     out: /^(node|preact|@preact\/.+|plotly.*|idb|comlink|src\/(ui|cli|demo)\/.*|workers\/.*)$/,
   },
   { from: /^src\/solver\//, out: /^(mathjs|zod|jsonc-parser)$/ },

@@ -1,8 +1,9 @@
 /** What was changed between two builds, in the words a person would use: `face 3→2 of 30 × 0.15; + 16 × 0.1`. */
+
+import { alignRows, type PlacedRow, type RowPair, sameShim } from '../../model/align-rows.ts';
 import { countOf } from '../../model/expand-shims.ts';
 import type { Build, Layout, ShimRow, Valving } from '../../model/project.ts';
 import { text } from '../text/en.ts';
-import { alignRows, type PlacedRow, type RowPair, sameShim } from './align-rows.ts';
 import { describeBeside, type LengthWriter, withoutClicks } from './beside-difference.ts';
 import { placesOf } from './places.ts';
 

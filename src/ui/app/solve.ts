@@ -38,9 +38,9 @@ export const outcomes = signal<ReadonlyMap<string, Outcome>>(new Map());
 export const solverState = signal<SolverState>({ phase: 'loading', message: text.solver.loading });
 export const anyStale = computed(() => [...outcomes.value.values()].some((outcome) => outcome.stale));
 
-/** Everything a curve depends on, and nothing else: names, notes, measurements and a fit do not solve again. */
+/** Everything a curve depends on, and nothing else: names, notes, measurements, a fit and assembly do not solve again. */
 export function keyOf({ damper, fluid, gas }: Project, build: Build): string {
-  const { id: _i, name: _n, notes: _t, measurements: _m, fit: _f, ...parts } = build;
+  const { id: _i, name: _n, notes: _t, measurements: _m, fit: _f, assembly: _a, ...parts } = build;
   const bench = [topSpeed.value, theory.value, position_m.value];
   return JSON.stringify([parts, { ...damper, name: '' }, { ...fluid, name: '' }, gas, bench]);
 }

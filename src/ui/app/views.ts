@@ -1,9 +1,9 @@
 /** What the views show at the speed cursor: looked up in what was solved, for the build and direction on show. */
 
 import { computed } from '@preact/signals';
+import { singleShims } from '../../model/lay-shims.ts';
 import type { Build, Valving } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
-import { singleShims } from '../section/geometry.ts';
 import { isSolved, pointAt, pointsOf, type StackState, stackAt } from '../section/shape-at.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';
 import { type Direction, stackOf, valvingAt } from './places.ts';

@@ -1,10 +1,10 @@
 /** Every single shim of the stack on show at the speed cursor, with how far each number reaches at the fastest speed. */
 import { computed } from '@preact/signals';
+import { singleShims } from '../../model/lay-shims.ts';
 import { stackOf } from '../app/places.ts';
 import { outcomes } from '../app/solve.ts';
 import { direction, place } from '../app/store.ts';
 import { drawnStack, tableOf } from '../app/views.ts';
-import { singleShims } from '../section/geometry.ts';
 import { isSolved, pointsOf } from '../section/shape-at.ts';
 import { type ShimValues, shimValuesAt } from '../section/shim-values.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';

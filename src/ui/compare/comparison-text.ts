@@ -1,11 +1,12 @@
 /** The comparison as plain text, for a message or a note. */
+
+import type { RowPair } from '../../model/align-rows.ts';
 import type { Build, Layout } from '../../model/project.ts';
-import type { RowPair } from '../app/align-rows.ts';
+import type { SettingDifference, Writer } from '../../sheet/settings.ts';
 import { compare as words } from '../text/compare.ts';
 import { text } from '../text/en.ts';
 import type { Comparison, PlaceComparison, StackTotal } from './comparison.ts';
 import { shimInWords, wordsOf } from './row-words.ts';
-import type { SettingDifference, Writer } from './settings.ts';
 
 export interface Writers {
   /** With the unit. */

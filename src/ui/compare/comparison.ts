@@ -1,11 +1,12 @@
 /** Two builds of a project beside one another: each place shim by shim, its totals, and all else that differs. */
+
+import { alignRows, type RowPair } from '../../model/align-rows.ts';
 import { countOf } from '../../model/expand-shims.ts';
+import { stackHeight } from '../../model/lay-shims.ts';
 import type { Build, ShimRow, ValvePlace, Valving } from '../../model/project.ts';
-import { alignRows, type RowPair } from '../app/align-rows.ts';
+import { differingSettings, type SettingDifference, type Writer } from '../../sheet/settings.ts';
 import { placesOf } from '../app/places.ts';
-import { stackHeight } from '../section/geometry.ts';
 import { compare as words } from '../text/compare.ts';
-import { differingSettings, type SettingDifference, type Writer } from './settings.ts';
 
 export interface StackTotal {
   readonly shims: number;

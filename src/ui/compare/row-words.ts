@@ -1,10 +1,11 @@
 /** A line of the comparison in words: each shim, and what became of it. */
+
+import type { RowPair } from '../../model/align-rows.ts';
 import { countOf } from '../../model/expand-shims.ts';
 import type { ShimRow } from '../../model/project.ts';
-import type { RowPair } from '../app/align-rows.ts';
+import { differingSettings, settingsIn, type Writer } from '../../sheet/settings.ts';
 import { compare as words } from '../text/compare.ts';
 import { text } from '../text/en.ts';
-import { differingSettings, settingsIn, type Writer } from './settings.ts';
 
 /** `3 of 30 × 0.15 mm, bore 14 mm`. */
 export function shimInWords(row: ShimRow, write: Writer, bare: Writer): string {

@@ -1,7 +1,7 @@
 /** One place of two builds as a table: the stack of the one at the left, of the other at the right, each shim drawn to its diameter. */
 import type { JSX } from 'preact';
+import type { PlacedRow, RowPair } from '../../model/align-rows.ts';
 import type { Build, ShimRow } from '../../model/project.ts';
-import type { PlacedRow, RowPair } from '../app/align-rows.ts';
 import { showLength } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
 import { compare as words } from '../text/compare.ts';

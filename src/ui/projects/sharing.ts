@@ -1,11 +1,12 @@
 /** Links that carry the work itself: making one, and what a person is asked when the bench is opened by one. */
 import { signal } from '@preact/signals';
+import { projectOfBuild } from '../../model/link-form.ts';
 import type { Project } from '../../model/project.ts';
 import { faultInWords } from '../app/apply.ts';
 import { openAsNew } from '../app/files.ts';
 import { tell } from '../app/notices.ts';
 import { project, selectedBuild } from '../app/store.ts';
-import { canPack, type LinkRefusal, packLink, projectOfBuild, readLink } from '../storage/link.ts';
+import { canPack, type LinkRefusal, packLink, readLink } from '../storage/link.ts';
 import { keeping } from '../text/keeping.ts';
 
 const words = keeping.link;

@@ -1,7 +1,7 @@
 /** One search: everything that its answers depend on, so that it goes on after a reload as it began. */
 import type { SearchStartRequest } from '../../../workers/protocol.ts';
+import { projectOfBuild } from '../../model/link-form.ts';
 import type { Build, Project } from '../../model/project.ts';
-import { projectOfBuild } from '../storage/link.ts';
 import type { SearchForm } from './form.ts';
 
 export interface Study {

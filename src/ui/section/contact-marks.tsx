@@ -1,7 +1,7 @@
 /** Where surfaces touch: a dot for a circle, a heavy line for a stretch; and the places of the gaps that pointer and keys find. */
 
 import type { JSX } from 'preact';
-import { stackHeight } from './geometry.ts';
+import { stackHeight } from '../../model/lay-shims.ts';
 import type { Plan } from './plan.ts';
 import { isMarked } from './section-choices.ts';
 import { partId } from './section-parts.ts';

@@ -4,8 +4,8 @@
  * drawing, because the document does not hold them.
  */
 
-import { countOf } from '../../model/expand-shims.ts';
-import type { ShimRow, ValveBody, Valving } from '../../model/project.ts';
+import { isRing, type LaidShim, layShims, stackHeight } from '../../model/lay-shims.ts';
+import type { ValveBody, Valving } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
 import type { StackState } from './shape-at.ts';
 
@@ -26,41 +26,8 @@ export interface ShimOutline {
   readonly top: readonly Point[];
 }
 
-/** Every single shim with the row it comes from, piston side first. */
-export function singleShims(rows: readonly ShimRow[]): { row: number; shim: ShimRow }[] {
-  return rows.flatMap((shim, row) => Array.from({ length: countOf(shim) }, () => ({ row, shim })));
-}
-
-/** A shim whose bore is larger than the clamp lies free on what is below it. */
-const isRing = (shim: ShimRow, clampDiameter_mm: number): boolean => (shim.innerDiameter_mm ?? 0) > clampDiameter_mm;
-
-/** Thickness of what lies on the clamp. */
-export const stackHeight = ({ shims, clampDiameter_mm }: Pick<Valving, 'shims' | 'clampDiameter_mm'>): number =>
-  shims.reduce((sum, row) => sum + (isRing(row, clampDiameter_mm) ? 0 : row.thickness_mm * countOf(row)), 0);
-
 /** Bore of the shims and the post through it: schematic, a fixed part of the clamp. */
 export const postRadius = (valving: Valving): number => valving.clampDiameter_mm * 0.3;
-
-interface LaidShim {
-  readonly row: number;
-  readonly shim: ShimRow;
-  /** Lower surface at the bore, over the hub plane, at rest. */
-  readonly base_mm: number;
-}
-
-/** Where each shim lies at rest: on the clamped ones before it, or, as a ring, on the highest surface below it. */
-function layShims(valving: Valving): LaidShim[] {
-  const laid: LaidShim[] = [];
-  let hub = 0;
-  for (const { row, shim } of singleShims(valving.shims)) {
-    const free = isRing(shim, valving.clampDiameter_mm);
-    const below = laid.filter((other) => other.shim.outerDiameter_mm > (shim.innerDiameter_mm ?? 0));
-    const tops = below.map((other) => other.base_mm + other.shim.thickness_mm);
-    laid.push({ row, shim, base_mm: free ? Math.max(...(tops.length > 0 ? tops : [valving.seatHeight_mm])) : hub });
-    if (!free) hub += shim.thickness_mm;
-  }
-  return laid;
-}
 
 function lowerSurface(valving: Valving, { shim, base_mm }: LaidShim, index: number, state?: StackState): Point[] {
   const free = isRing(shim, valving.clampDiameter_mm);

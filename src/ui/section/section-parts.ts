@@ -1,11 +1,12 @@
 /** The parts of the section in the order of the walk through it, each with its numbers: what readout, table and keys tell. */
 import { computed } from '@preact/signals';
+import { singleShims, stackHeight } from '../../model/lay-shims.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import { show, showField, showLength, showPercent } from '../app/quantities.ts';
 import { rolesOf } from '../app/roles.ts';
 import { text } from '../text/en.ts';
 import { type DrawnSection, drawnSection } from './drawn-section.ts';
-import { type ShimOutline, singleShims, stackHeight } from './geometry.ts';
+import type { ShimOutline } from './geometry.ts';
 import type { PartMark } from './section-choices.ts';
 import type { Stream } from './streams.ts';
 import { peakOf } from './stress-shade.ts';

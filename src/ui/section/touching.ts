@@ -1,6 +1,8 @@
 /** Where the shims of a bent stack touch, and the gaps that stay open: read off their outlines, in millimetres. */
+
+import { stackHeight } from '../../model/lay-shims.ts';
 import type { ValveBody, Valving } from '../../model/project.ts';
-import { type Point, type ShimOutline, stackHeight } from './geometry.ts';
+import type { Point, ShimOutline } from './geometry.ts';
 
 /** A shim by its place, or what does not move. */
 export type Surface = number | 'seat' | 'plate';

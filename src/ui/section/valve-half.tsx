@@ -1,10 +1,11 @@
 /** One half of the section, right of the axis; the other half is its mirror image. */
 
 import type { JSX } from 'preact';
+import { stackHeight } from '../../model/lay-shims.ts';
 import { activeRow } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
 import { Marks } from './contact-marks.tsx';
-import { postRadius, shimOutlines, stackHeight } from './geometry.ts';
+import { postRadius, shimOutlines } from './geometry.ts';
 import { OilArrows, OilBands } from './oil-streams.tsx';
 import type { Plan } from './plan.ts';
 import { isMarked } from './section-choices.ts';

@@ -4,14 +4,10 @@
  * is limited before and after unpacking, and the model's codec checks the rest.
  */
 import { decodeProject, MAX_CHARACTERS } from '../../model/codec.ts';
+import { FORM, KEY, LONGEST_MADE } from '../../model/link-form.ts';
 import type { Project } from '../../model/project.ts';
 import type { InputFault } from '../../units/fault.ts';
 
-const KEY = '#work=';
-const FORM = '1.';
-
-/** Longest fragment that is made: longer addresses are cut by programs that pass them on [characters]. */
-export const LONGEST_MADE = 16_000;
 /** Longest fragment that is read [characters]. */
 export const LONGEST_READ = 64_000;
 /** One character takes up to three bytes. */
@@ -83,12 +79,4 @@ export async function readLink(fragment: string): Promise<LinkContent> {
   return decoded.ok
     ? { kind: 'project', document: decoded.document }
     : { kind: 'refused', reason: 'faults', faults: decoded.faults };
-}
-
-/** One build with the damper it is for: without the notes, measurements, chassis and drawer of the project. */
-export function projectOfBuild(project: Project, id: string): Project {
-  const { format, version, name, invented, damper, fluid, gas, builds } = project;
-  const lean = { format, version, name, invented, damper, fluid, gas, baselineBuild: id };
-  const own = builds.filter((build) => build.id === id);
-  return { ...lean, builds: own, notes: '', measurements: [], chassis: {}, drawer: [] };
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { joinEqualRows } from '../../../../src/model/align-rows.ts';
 import type { Build, ShimRow } from '../../../../src/model/project.ts';
-import { joinEqualRows } from '../../../../src/ui/app/align-rows.ts';
 import { compareRows, describeDifference } from '../../../../src/ui/app/difference.ts';
 
 const row = (outerDiameter_mm: number, thickness_mm: number, count = 1): ShimRow => ({

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Build, Valving } from '../../../../src/model/project.ts';
+import type { Writer } from '../../../../src/sheet/settings.ts';
 import { compareBuilds, isEqual } from '../../../../src/ui/compare/comparison.ts';
 import { comparisonText, type Writers } from '../../../../src/ui/compare/comparison-text.ts';
-import type { Writer } from '../../../../src/ui/compare/settings.ts';
 import { demos } from '../helpers/demos.ts';
 
 const write: Writer = (kind, value) => (kind === 'length' ? `${value} mm` : `${value} (${kind})`);

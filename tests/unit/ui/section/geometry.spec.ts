@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { singleShims, stackHeight } from '../../../../src/model/lay-shims.ts';
 import type { ValveBody, Valving } from '../../../../src/model/project.ts';
-import {
-  drawingHeight,
-  pistonOutline,
-  shimOutlines,
-  singleShims,
-  stackHeight,
-} from '../../../../src/ui/section/geometry.ts';
+import { drawingHeight, pistonOutline, shimOutlines } from '../../../../src/ui/section/geometry.ts';
 import { chooseScale, PIXELS_PER_MM } from '../../../../src/ui/section/scale.ts';
 import { laySheet, shimPath } from '../../../../src/ui/section/sheet.ts';
 

@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDemo } from '../../../../scripts/lib/demo-project.ts';
 import { DEMOS } from '../../../../src/demo/index.ts';
+import { LONGEST_MADE, projectOfBuild } from '../../../../src/model/link-form.ts';
 import type { Project } from '../../../../src/model/project.ts';
-import { LONGEST_MADE, LONGEST_READ, packLink, projectOfBuild, readLink } from '../../../../src/ui/storage/link.ts';
+import { LONGEST_READ, packLink, readLink } from '../../../../src/ui/storage/link.ts';
 
 const projects = DEMOS.map(({ file }) => readDemo(file));
 const [first] = projects;

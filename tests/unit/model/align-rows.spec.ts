@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ShimRow } from '../../../../src/model/project.ts';
-import { alignRows, type RowPair } from '../../../../src/ui/app/align-rows.ts';
+import { alignRows, type RowPair } from '../../../src/model/align-rows.ts';
+import type { ShimRow } from '../../../src/model/project.ts';
 
 const row = (outerDiameter_mm: number, thickness_mm: number, count = 1): ShimRow => ({
   outerDiameter_mm,

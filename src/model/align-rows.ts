@@ -2,8 +2,8 @@
  * Lays two stacks side by side in stack order: which shim of the one is which of the other. A longest common subsequence of
  * equal shims comes first; between them, shims of one diameter lie beside one another as changed.
  */
-import { countOf } from '../../model/expand-shims.ts';
-import type { ShimRow } from '../../model/project.ts';
+import { countOf } from './expand-shims.ts';
+import type { ShimRow } from './project.ts';
 
 /** A row of a stack and its place in it, counted from 0 at the piston. */
 export interface PlacedRow {

@@ -1,9 +1,11 @@
 /** Every number of a part of a build, by the key it has in the document, and what differs between two such parts. */
-import type { FieldKind } from '../app/quantities.ts';
-import { compare as words } from '../text/compare.ts';
+import { settingWords as words } from './text/settings.ts';
+
+/** What a number of the document is, by the ending of its key. */
+export type SettingKind = 'springRate' | 'length' | 'force' | 'modulus' | 'strength' | 'angle' | 'count' | 'plain';
 
 /** Writes a number of the document with its unit, as the person has chosen. */
-export type Writer = (kind: FieldKind, value: number) => string;
+export type Writer = (kind: SettingKind, value: number) => string;
 
 export interface SettingDifference {
   readonly name: string;
@@ -18,7 +20,7 @@ function leavesOf(part: unknown, path = ''): [string, unknown][] {
   return Object.entries(part).flatMap(([key, value]) => leavesOf(value, path === '' ? key : `${path}.${key}`));
 }
 
-const KINDS: readonly (readonly [ending: RegExp, kind: FieldKind])[] = [
+const KINDS: readonly (readonly [ending: RegExp, kind: SettingKind])[] = [
   [/_N_mm$/, 'springRate'],
   [/_mm$/, 'length'],
   [/_N$/, 'force'],
@@ -28,10 +30,10 @@ const KINDS: readonly (readonly [ending: RegExp, kind: FieldKind])[] = [
   [/(^|\.)(count|clicks|clickCount)$/, 'count'],
 ];
 
-const kindOf = (path: string): FieldKind => KINDS.find(([ending]) => ending.test(path))?.[1] ?? 'plain';
+const kindOf = (path: string): SettingKind => KINDS.find(([ending]) => ending.test(path))?.[1] ?? 'plain';
 
 export const nameOf = (path: string): string =>
-  Object.hasOwn(words.settings, path) ? words.settings[path] : words.unknown(path);
+  Object.hasOwn(words.names, path) ? words.names[path] : words.unknown(path);
 
 function written(leaves: Leaves, path: string, write: Writer): string {
   const value = leaves.get(path);
