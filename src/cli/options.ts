@@ -1,7 +1,7 @@
 /** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
 import { FIT_NAMES } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode } from './command.ts';
-import { check } from './commands/check.ts';
+import { checkCommand } from './commands/check.ts';
 import { cycle, HYSTERESIS_SPEED } from './commands/cycle.ts';
 import { COEFFICIENTS, fit } from './commands/fit.ts';
 import { flow } from './commands/flow.ts';
@@ -236,13 +236,7 @@ forces at the shaft with friction, without that of the gas`,
     run: merge,
   },
   sheetCommand,
-  {
-    name: 'check',
-    input: 'FILE',
-    summary: 'whether a project or a stack file holds, every fault if not, and the adjusters of each build',
-    options: [{ name: 'json', help: 'print the report as JSON' }],
-    run: check,
-  },
+  checkCommand,
 ];
 
 export const EXIT_MEANINGS: readonly (readonly [ExitCode, string])[] = [

@@ -14,7 +14,7 @@ function head({ project, build }: SheetInput): SheetNode {
   return el(
     'header',
     { class: 'sheet-head' },
-    el('div', {}, el('h1', {}, words.title), ...invented),
+    el('div', {}, el('h1', { class: 'sheet-title' }, words.title), ...invented),
     facts([
       { label: words.head.machine, value: named(project.name, words.unnamed) },
       { label: words.head.date },

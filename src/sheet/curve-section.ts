@@ -53,7 +53,7 @@ export function forceTable({ curves, build, baseline, family }: SheetInput): She
       { write: true },
     ]),
   ]);
-  return el('div', { class: 'scroll' }, table(columns, rows));
+  return el('div', { class: 'scroll', tabindex: 0, role: 'group', 'aria-label': words.title }, table(columns, rows));
 }
 
 export function curveSection(input: SheetInput): SheetNode {

@@ -10,9 +10,10 @@ body.sheet-page { margin: 0; padding: 1rem; background: #fff; }
 }
 .build-sheet :is(h1, h2, h3, p, ul, ol, dl, dd, figure, table, caption) { margin: 0; padding: 0; }
 .build-sheet :is(h1, h2, h3) { font-family: Bahnschrift, "DIN Alternate", "Liberation Sans Narrow", "Arial Narrow", sans-serif; line-height: 1.2; }
-.build-sheet h1 { font-size: 1.35rem; font-weight: 600; }
+
 .build-sheet h2 { font-size: 0.875rem; font-weight: 600; border-bottom: 1px solid #14242c; margin-bottom: 0.3rem; padding-bottom: 0.1rem; }
 .build-sheet h3 { font-size: 0.8125rem; font-weight: 600; margin-bottom: 0.15rem; }
+.build-sheet .sheet-title { font-size: 1.35rem; font-weight: 600; border: 0; margin: 0; padding: 0; }
 .build-sheet section { margin-top: 0.7rem; }
 .build-sheet .hint { color: #45565f; font-size: 0.6875rem; }
 .build-sheet .tag { font: 400 0.6875rem/1 -apple-system, "Segoe UI", Roboto, "Liberation Sans", Arial, sans-serif; color: #45565f; }
@@ -49,7 +50,7 @@ body.sheet-page { margin: 0; padding: 1rem; background: #fff; }
 .build-sheet svg.true-size { width: 89mm; max-width: 100%; }
 .build-sheet svg text { font-family: "Liberation Sans", Arial, sans-serif; fill: #14242c; }
 .build-sheet .fault { color: #a51c2c; font-weight: 600; }
-.build-sheet .links a, .build-sheet .links code { font: 0.5rem/1.25 "Liberation Mono", Consolas, monospace; overflow-wrap: anywhere; word-break: break-all; color: #14242c; }
+.build-sheet .links a, .build-sheet .links code { font: 0.625rem/1.3 "Liberation Mono", Consolas, monospace; overflow-wrap: anywhere; word-break: break-all; color: #14242c; }
 .build-sheet .links a.follow { font: inherit; text-decoration: underline; display: inline-block; min-height: 1.5rem; padding: 0.2rem 0; }
 .build-sheet :is(section.whole, .whole, table, figure, li, .facts > div, .cautions) { break-inside: avoid; }
 .build-sheet :is(h2, h3) { break-after: avoid; }
@@ -69,9 +70,10 @@ body.sheet-page { margin: 0; padding: 1rem; background: #fff; }
   .build-sheet table { font-size: 7.6pt; }
   .build-sheet .hint { font-size: 7pt; }
   .build-sheet section { margin-top: 2.4mm; }
-  .build-sheet h1 { font-size: 14pt; }
+  .build-sheet .sheet-title { font-size: 14pt; }
   .build-sheet h2 { font-size: 9.5pt; margin-bottom: 0.8mm; }
   .build-sheet .scroll { overflow: visible; }
+  .build-sheet :is(.links a, .links code) { font-size: 6pt; line-height: 1.2; }
   .build-sheet .no-print { display: none; }
 }
 `;

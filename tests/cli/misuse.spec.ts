@@ -27,7 +27,10 @@ describe.concurrent('misuse', () => {
     [['force', STACK, '--speeds-m-s', '0.1'], 'wanted "shimwright/project"'],
     [['check', 'no-such-file.json'], 'there is no such file'],
     [['check', FOLDER], 'this is a folder'],
-    [['lft', STACK], 'the commands are lift, force, pressures, flow, cycle, fit, fluid, search, merge, sheet, check'],
+    [
+      ['lft', STACK],
+      'the commands are lift, force, pressures, flow, cycle, fit, fluid, search, tolerance, merge, sheet, check',
+    ],
     [['--constructor'], 'no command'],
     [['__proto__', STACK], 'no command'],
   ])('%j is refused with its reason', async (words, message) => {

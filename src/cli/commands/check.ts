@@ -3,7 +3,7 @@ import { type Adjuster, adjustersOf } from '../../model/adjusters.ts';
 import { decodeAny } from '../../model/codec.ts';
 import { countOf } from '../../model/expand-shims.ts';
 import type { Project, StackFile } from '../../model/project.ts';
-import { EXIT, type Outcome, type Request } from '../command.ts';
+import { type Command, EXIT, type Outcome, type Request } from '../command.ts';
 import { faultLines, nameOf, readInput } from '../input.ts';
 import { json } from '../render/json.ts';
 
@@ -40,7 +40,7 @@ function adjusterLine({ id, name, adjusters: turned }: BuildAdjusters): string {
   return `  ${id} (${name}): ${each.length > 0 ? `clicks from closed: ${each.join(', ')}` : 'no adjuster'}`;
 }
 
-export async function check({ file, values }: Request): Promise<Outcome> {
+async function check({ file, values }: Request): Promise<Outcome> {
   const decoded = decodeAny(await readInput(file));
   const faults = decoded.ok ? [] : decoded.faults;
   const { builds } = decoded.ok ? adjusters(decoded.document) : {};
@@ -55,3 +55,11 @@ export async function check({ file, values }: Request): Promise<Outcome> {
     talk: [],
   };
 }
+
+export const checkCommand: Command = {
+  name: 'check',
+  input: 'FILE',
+  summary: 'whether a project or a stack file holds, every fault if not, and the adjusters of each build',
+  options: [{ name: 'json', help: 'print the report as JSON' }],
+  run: check,
+};

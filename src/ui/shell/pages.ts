@@ -33,6 +33,12 @@ export const PAGES: readonly PageEntry[] = [
     page: { load: async () => (await import('../search/search-page.tsx')).SearchPage },
   },
   {
+    id: 'sheet',
+    ofProject: true,
+    skipTo: 'build-sheet',
+    page: { load: async () => (await import('../sheet/sheet-page.tsx')).SheetPage },
+  },
+  {
     id: 'proof',
     ofProject: false,
     skipTo: 'proof-list',

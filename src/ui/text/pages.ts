@@ -34,6 +34,11 @@ export const pageWords = {
       why: 'Keep the shims owned, and search for stacks that come near a wanted curve',
       skip: 'Skip to the question',
     },
+    sheet: {
+      name: 'Sheet',
+      why: 'Print what a hand needs to put this build together',
+      skip: 'Skip to the sheet',
+    },
     proof: {
       name: 'Proof',
       why: 'Run every reference case in this browser, and see how near each comes to its source',
