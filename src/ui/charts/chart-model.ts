@@ -11,6 +11,7 @@ import { baseline, direction, place, project, selectedBuild, topSpeed, visibleBu
 import { fittedLines } from '../measured/fitted-lines.ts';
 import { measuredDots } from '../measured/measured-dots.ts';
 import { text } from '../text/en.ts';
+import { benchAimLines } from './aim-line.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
 import { comparison, measure } from './comparison.ts';
 import { bandAreas } from './force-bands.ts';
@@ -200,8 +201,14 @@ function leastRange(): number[] {
   return [-least, least];
 }
 
+/** The aim, on the force chart alone. */
+export const shownAim = computed<ShownLine[]>(() =>
+  chart.value === 'force' && !comparing.value ? benchAimLines(shown.value.withoutGas) : [],
+);
+
 const viewNow = computed<PlotView>(() => {
-  const values = shownLines.value.flatMap((line) => line.y);
+  const lines = [...shownLines.value, ...shownAim.value];
+  const values = lines.flatMap((line) => line.y);
   const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
   const levels = shownLevels.value.map(({ value }) => value);
   const dots = chart.value === 'force' && !comparing.value ? measuredDots.value : [];
@@ -210,7 +217,7 @@ const viewNow = computed<PlotView>(() => {
   return {
     areas: shownAreas.value,
     dots,
-    lines: chart.value === 'force' && !comparing.value ? [...shownLines.value, ...fittedLines.value] : shownLines.value,
+    lines: chart.value === 'force' && !comparing.value ? [...lines, ...fittedLines.value] : lines,
     xRange: [0, top],
     yRange: rangeOf([...values, ...edges, ...levels, ...leastRange(), ...marks]),
     xTitle: text.chart.speedAxis(unitOfShown('speed')),

@@ -4,7 +4,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import { fromShown, inShown, show } from '../app/quantities.ts';
 import { cursorSpeed, setCursor, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
-import { plotView, shownLevels, shownLines } from './chart-model.ts';
+import { plotView, shownAim, shownLevels, shownLines } from './chart-model.ts';
 import { cursorCuts, cut } from './cursor-cuts.ts';
 import { cursorDrag } from './cursor-drag.ts';
 import { LineNames } from './name-layer.tsx';
@@ -126,7 +126,7 @@ export function CursorLayer(frame: Frame): JSX.Element {
       <svg width={frame.width} height={frame.height} aria-hidden="true">
         <Levels frame={frame} />
         <Marks frame={frame} />
-        <LineNames lines={shownLines.value} view={plotView.value} frame={frame} />
+        <LineNames lines={[...shownLines.value, ...shownAim.value]} view={plotView.value} frame={frame} />
         <Cuts frame={frame} />
       </svg>
       <Handle frame={frame} />

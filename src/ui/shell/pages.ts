@@ -27,6 +27,12 @@ export const PAGES: readonly PageEntry[] = [
     page: { load: async () => (await import('../record/record-page.tsx')).RecordPage },
   },
   {
+    id: 'aim',
+    ofProject: true,
+    skipTo: 'chassis',
+    page: { load: async () => (await import('../aim/aim-page.tsx')).AimPage },
+  },
+  {
     id: 'search',
     ofProject: true,
     skipTo: 'question',

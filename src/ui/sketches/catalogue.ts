@@ -1,5 +1,6 @@
 /** Every sketch by its name. */
 import { BASE_BLEED, NEEDLE } from './bleeds.tsx';
+import { CHASSIS } from './chassis.tsx';
 import { MONOTUBE, RESERVOIR, TWIN_TUBE } from './dampers.tsx';
 import { FORK_CARTRIDGE } from './fork-cartridge.tsx';
 import { FORK_FILL, FORK_LEVEL, FORK_VOLUME } from './fork-legs.tsx';
@@ -41,6 +42,7 @@ export const SKETCHES = {
   needle: NEEDLE,
   'base-bleed': BASE_BLEED,
   poppet: POPPET,
+  chassis: CHASSIS,
 } as const satisfies Readonly<Record<string, Sketch>>;
 
 export type SketchName = keyof typeof SKETCHES;

@@ -14,6 +14,13 @@ const rule: Precision = ['length', 1];
 const feeler: Precision = ['length', 0.02];
 
 export const PRECISIONS: Readonly<Partial<Record<MeasureId, Precision>>> = {
+  vehicleSprung: ['mass', 0.5],
+  riderSprung: ['mass', 0.5],
+  unsprung: ['mass', 0.2],
+  wheelTravel: rule,
+  motionRatio: ['plain', 0.01],
+  mainRate: ['springRate', 0.5],
+  mainPreload: ['length', 0.5],
   bore: feeler,
   rod: micrometer,
   leg: caliper,

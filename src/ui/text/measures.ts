@@ -449,7 +449,49 @@ const adjusters = {
   },
 } as const satisfies Record<string, MeasureWords>;
 
-const measures = { ...damper, ...body, ...piston, ...oil, ...gas, ...stack, ...shim, ...adjusters };
+const chassis = {
+  vehicleSprung: {
+    what: 'What this end of the vehicle carries without rider and load, less what moves with the wheel.',
+    how: 'Scales under this wheel, the other wheel at the same height, vehicle upright; take the unsprung mass off.',
+    trap: 'Fuel and luggage as it will be ridden.',
+    curve: 'Critical damping goes with its square root; in the force curve nothing.',
+  },
+  riderSprung: {
+    what: 'What the rider, dressed to ride, and the load add at this end.',
+    how: 'Scales under this wheel, rider in riding position, helped upright; less the reading without.',
+    curve: 'It sets the laden sag, and with it where the suspension swings.',
+  },
+  unsprung: {
+    what: 'Wheel, tyre, brake, and half of arm, spring and damper.',
+    how: 'Kitchen or parcel scales, each part by itself.',
+    curve: 'How fast the wheel swings back once it is off the ground.',
+  },
+  wheelTravel: {
+    what: 'Path of the axle from full extension to full compression, along the legs of a fork, else upright.',
+    how: 'Spring off, gas let out as the maker’s manual says: rule from the axle to a mark above it, at both ends.',
+    trap: 'Not the stroke of the damper. Support the vehicle so that it cannot fall.',
+    curve: 'It is what sag is a share of.',
+  },
+  motionRatio: {
+    what: 'Shaft travel for each small step of wheel travel.',
+    how: 'Spring off: raise the wheel in steps of a tenth of its travel, measure the damper eye to eye at each, divide the differences.',
+    trap: 'Shaft over wheel. The reciprocal, wheel over shaft, is another number.',
+    curve: 'Rates and damping at the wheel go with its square.',
+  },
+  mainRate: {
+    what: 'Force of the spring for each step of shortening.',
+    how: 'Spring tester, or the number on the spring; measure where it works, not near its free length.',
+    curve: 'Wheel rate, sag and critical damping.',
+  },
+  mainPreload: {
+    what: 'Free length of the spring less its length fitted, at full extension.',
+    how: 'Caliper or rule on the spring alone and fitted.',
+    trap: 'A preloaded spring stores energy: release it with the right tool.',
+    curve: 'It moves the sag; the rate stays.',
+  },
+} as const satisfies Record<string, MeasureWords>;
+
+const measures = { ...damper, ...body, ...piston, ...oil, ...gas, ...stack, ...shim, ...adjusters, ...chassis };
 
 export type MeasureId = keyof typeof measures;
 

@@ -29,6 +29,11 @@ export const pageWords = {
       why: 'Write down what came out while the damper comes apart, and see what is missing',
       skip: 'Skip to the step',
     },
+    aim: {
+      name: 'Aim',
+      why: 'From masses, travel and springs to the damping that is wanted',
+      skip: 'Skip to the chassis',
+    },
     search: {
       name: 'Search',
       why: 'Keep the shims owned, and search for stacks that come near a wanted curve',

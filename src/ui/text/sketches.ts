@@ -27,6 +27,8 @@ export const sketchWords = {
     'gas-fork-fill': 'Sketch of a fork leg being filled from a measuring cylinder.',
     stack: 'Sketch of a stack on its piston, cut: hub, clamp, seat, backing plate, bleed hole.',
     'stack-without-bleed': 'Sketch of a stack on its valve body, cut: hub, clamp, seat, backing plate.',
+    chassis:
+      'Sketch of a wheel on its swing arm from the side: frame, spring over damper, wheel extended and risen by its travel.',
     springs: 'Sketch of a stack under a coil spring, and of one that floats under a check spring and a backing plate.',
     'spring-adjuster': 'Sketch of a coil spring whose seat is moved by a screw with clicks.',
     shim: 'Sketch of a shim from above, and of a coned shim cut.',
