@@ -22,7 +22,9 @@ import type {
   LiftRequest,
   LiftResult,
   SearchStartRequest,
+  SensitivityRequest,
   SolverStatus,
+  StackSensitivity,
   TraceRequest,
   TraceResult,
   WantedCurve,
@@ -66,6 +68,8 @@ export interface SolverClient {
   fit(request: FitRequest, options?: CallOptions): Promise<FitOutcome>;
   /** One start of a search for stacks. @throws SolverError */
   searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
+  /** What each shim of one stack of a build does to the force. @throws SolverError */
+  sensitivity(request: SensitivityRequest, options?: CallOptions): Promise<StackSensitivity>;
   /** Lift of one stack at given pressures. @throws SolverError */
   lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
   /** Ends the worker; whatever is not done rejects with `closed`. */
@@ -108,6 +112,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
+    sensitivity: (request, call) => ask({ kind: 'sensitivity', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),
   };

@@ -1,7 +1,7 @@
 /** Part of the protocol: what the pages beside the bench ask of the solver. */
 import type { Project } from '../src/model/project.ts';
 import type { SearchRequest } from '../src/model/search-request.ts';
-import type { ChassisQuestion, RatioWish, SearchSettings, Theory } from '../src/solver/index.ts';
+import type { ChassisQuestion, RatioWish, SearchSettings, SensitivityQuestion, Theory } from '../src/solver/index.ts';
 
 /** One start of a search; it knows nothing of the others. */
 export interface SearchStartRequest {
@@ -21,3 +21,6 @@ export interface ChassisRequest extends ChassisQuestion {
 export interface WantedCurveRequest extends RatioWish {
   readonly project: Project;
 }
+
+/** What each shim of one stack of a build does. */
+export type SensitivityRequest = SensitivityQuestion & { readonly project: Project; readonly buildId: string };

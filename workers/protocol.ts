@@ -14,17 +14,18 @@ import type {
   LiftOptions,
   LiftResult,
   StackInput,
+  StackSensitivity,
   Theory,
   WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
 import type { CycleReading, CycleRequest, TraceRequest, TraceResult } from './cycle-protocol.ts';
-import type { ChassisRequest, SearchStartRequest, WantedCurveRequest } from './page-jobs.ts';
+import type { ChassisRequest, SearchStartRequest, SensitivityRequest, WantedCurveRequest } from './page-jobs.ts';
 
 export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 6;
+export const PROTOCOL_VERSION = 7;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -135,6 +136,7 @@ export type Job =
   | { readonly kind: 'chassis'; readonly request: ChassisRequest }
   | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
   | { readonly kind: 'trace'; readonly request: TraceRequest }
+  | { readonly kind: 'sensitivity'; readonly request: SensitivityRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
@@ -148,6 +150,7 @@ export interface JobResults {
   readonly chassis: ChassisReading;
   readonly 'wanted-curve': WantedCurve;
   readonly trace: TraceResult;
+  readonly sensitivity: StackSensitivity;
   readonly 'weight-spreads': WeightSpreadsResult;
 }
 

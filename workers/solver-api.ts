@@ -31,11 +31,13 @@ import {
   type Project,
   type RatioWish,
   type SearchStartRequest,
+  type SensitivityQuestion,
   type SolveHooks,
   type SolverApi,
   type SpeedBand,
   type SpeedForces,
   type StackInput,
+  type StackSensitivity,
   type TraceRequest,
   type TraceResult,
   type WantedCurve,
@@ -85,6 +87,12 @@ export interface Solver {
   chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
   wantedCurve(project: Project, wish: RatioWish): WantedCurve;
   driveOfTrace(request: TraceRequest): TraceResult;
+  sensitivityForBuild(
+    project: Project,
+    buildId: string,
+    question: SensitivityQuestion,
+    hooks: SolveHooks,
+  ): StackSensitivity;
   readonly weightSpreads: readonly WeightSpread[];
   solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
 }
@@ -134,6 +142,10 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'search-start') {
     const { project, request, settings, start } = job.request;
     return solver.searchStart(project, request, settings, start, hooks);
+  }
+  if (job.kind === 'sensitivity') {
+    const { project, buildId, ...question } = job.request;
+    return solver.sensitivityForBuild(project, buildId, question, hooks);
   }
   const { stack, pressures_Pa, options } = job.request;
   return solver.solveLift(stack, pressures_Pa, options, hooks);

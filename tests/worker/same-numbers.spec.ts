@@ -10,6 +10,7 @@ import {
   peakForces,
   type StackInput,
   searchStart,
+  sensitivityForBuild,
   solveLift,
   WEIGHT_SPREADS,
 } from '../../src/solver/index.ts';
@@ -115,6 +116,19 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
     const told: number[] = [];
     const found = await client.searchStart({ ...study, settings, start: 1 }, { onProgress: (done) => told.push(done) });
     expect(found).toStrictEqual(direct);
+    expect(told.at(-1)).toBe(1);
+  });
+
+  it('what each shim does', async () => {
+    const question = { place: 'compression', speeds_m_s: [0.3], theory: 'small-deflection' } as const;
+    const buildId = project.baselineBuild;
+    const told: number[] = [];
+    const found = await client.sensitivity(
+      { project, buildId, ...question },
+      { onProgress: (done) => told.push(done) },
+    );
+    expect(found).toStrictEqual(sensitivityForBuild(project, buildId, question));
+    expect(found.shims.length).toBeGreaterThan(1);
     expect(told.at(-1)).toBe(1);
   });
 

@@ -50,6 +50,10 @@ const solver: Solver = {
   chassisReading: () => ({ status: 'incomplete', missing: [] }),
   wantedCurve: () => ({ status: 'no-swing' }),
   driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
+  sensitivityForBuild: (_, buildId, { speeds_m_s }) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    return { speeds_m_s, force_N: speeds_m_s.map(() => 1), shims: [] };
+  },
   weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,

@@ -84,6 +84,7 @@ function ForceOptions(): JSX.Element {
 
 export function ChartOptions(): JSX.Element | null {
   if (tab.value === 'cycle') return <MotionOption />;
+  if (tab.value === 'effects') return null;
   if (tab.value === 'temperature') return <GasForceOption />;
   if (tab.value === 'clicks') {
     return (

@@ -5,6 +5,7 @@ import type { Theory } from '../app/solved.ts';
 import { theory } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { CycleView } from '../cycle/cycle-view.tsx';
+import { EffectsView } from '../effects/effects-view.tsx';
 import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { Choice } from '../panels/choice.tsx';
@@ -45,6 +46,8 @@ function View(): JSX.Element {
   switch (tab.value) {
     case 'cycle':
       return <CycleView />;
+    case 'effects':
+      return <EffectsView />;
     case 'temperature':
       return <TemperatureView />;
     case 'clicks':

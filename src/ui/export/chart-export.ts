@@ -1,5 +1,6 @@
 /** What the chart on show gives: pictures, its data, and the whole curve of the build on show. */
 import { cycleOf } from '../app/cycle-solve.ts';
+import { shownEffects } from '../app/effects-solve.ts';
 import { tell } from '../app/notices.ts';
 import { bands, units } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
@@ -18,6 +19,7 @@ import { fileOfChart, type PictureFormat, saveChart, saveLoop } from './chart-pi
 import { chartRows } from './chart-table.ts';
 import { curveRows } from './curve-table.ts';
 import { cycleRows } from './cycle-table.ts';
+import { effectsTable } from './effects-table.ts';
 import type { ExportChoice } from './export-menu.tsx';
 import { saveCsv } from './readings-export.ts';
 import { shimTable } from './shim-table.ts';
@@ -62,6 +64,8 @@ function saveCurve(): void {
 
 const saveShims = (): void => saveRows(words.files.shimsAtCursor, shimTable(shimRows.value, units.value));
 
+const saveEffects = (): void => saveRows(text.effects.file, effectsTable(shownEffects.value.effects, units.value));
+
 /** A picture of nothing would be a frame that looks like an answer. */
 const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): void => {
   if (lines.length === 0) tellNothing();
@@ -96,6 +100,8 @@ function viewExport(): ViewExport {
   switch (tab.value) {
     case 'cycle':
       return { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
+    case 'effects':
+      return { pictures: [], saveData: saveEffects };
     case 'temperature':
       return sweepExport(temperatureSweep);
     case 'clicks':
@@ -109,7 +115,7 @@ export function chartChoices(): ExportChoice[] {
   const { pictures: drawings, saveData } = viewExport();
   return [
     ...drawings,
-    { id: 'chart-csv', label: words.chartCsv, run: saveData },
+    { id: 'chart-csv', label: tab.value === 'effects' ? text.effects.csv : words.chartCsv, run: saveData },
     ...(tab.value === 'shims' ? [{ id: 'shims-csv', label: text.shims.csv, run: saveShims }] : []),
     { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
   ];

@@ -9,6 +9,7 @@ export const chartWords = {
       pressures: 'Chambers',
       opening: 'Opening',
       shims: 'Shims',
+      effects: 'Shim effects',
       temperature: 'Temperature',
       clicks: 'Clicks',
       cycle: 'Cycle',

@@ -5,6 +5,7 @@ import { buildsWords } from './builds.ts';
 import { chartWords } from './chart.ts';
 import { cycleWords } from './cycle.ts';
 import { damperWords } from './damper.ts';
+import { effectsWords } from './effects.ts';
 import { exportWords } from './export.ts';
 import { materialWords } from './material.ts';
 import { measureWords } from './measures.ts';
@@ -27,6 +28,7 @@ export const text = {
   ...sweepWords,
   ...cycleWords,
   ...damperWords,
+  ...effectsWords,
   ...exportWords,
   ...materialWords,
   ...measureWords,
