@@ -188,7 +188,7 @@ function Fold(): JSX.Element {
       }}
     >
       <LineSample {...lineOf(id)} />
-      <span class="build-name">{name}</span>
+      <span class="fold-name">{name}</span>
       <span class="fold-count">{text.builds.count(project.value.builds.length)}</span>
       <Icon name="fold" />
     </button>
