@@ -63,7 +63,7 @@ describe('files', () => {
       await expect.poll(() => projectName(page)).toBe(hostile);
       await settled(page);
       expect(await page.locator('.build-name').nth(1).textContent()).toBe(hostile);
-      expect(await page.locator('main img, main b').count()).toBe(0);
+      expect(await page.locator('.builds img, .builds b, .drawing img, .readout b').count()).toBe(0);
     }));
 
   it('a saved copy is the project, whole, with fields that this version does not know', () =>

@@ -86,6 +86,9 @@ describe('the comparison of two builds', () => {
   it.each(SCREENS)('breaks no rule of reach and fits at %i, %s', (width, colorScheme) =>
     onBench(
       async (page) => {
+        // A phone folds the builds into one line.
+        const fold = page.locator('.builds-fold');
+        if (await fold.isVisible()) await fold.click();
         await opener(page).click();
         await view(page).locator('table').first().waitFor();
         expect(await barriers(page)).toEqual([]);
