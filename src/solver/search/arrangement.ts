@@ -74,6 +74,10 @@ export function rulesOf(problem: SearchProblem): Rules {
   };
 }
 
+/** No shim is larger than the largest of the present stack, within a rounding [m]. */
+export const largestRadius = (present: readonly number[], supply: readonly SupplyItem[]): number =>
+  Math.max(...present.map((size) => supply[size].shim.outerRadius_m)) * (1 + 1e-9);
+
 interface PlaceBounds {
   /** The face shim covers its seat and its pressure zone ... */
   readonly leastFace_m: number;
@@ -88,7 +92,7 @@ function placeBounds({ damper, supply }: SearchProblem, { place, present }: Sear
   const { seat, pressureZone, coilSpring } = valveAt(damper, place).stack;
   return {
     leastFace_m: Math.max(seat.outerRadius_m, pressureZone.outerRadius_m) * (1 - 1e-9),
-    largest_m: Math.max(...present.map((size) => supply[size].shim.outerRadius_m)) * (1 + 1e-9),
+    largest_m: largestRadius(present, supply),
     steps: Math.max(STEPS_OUTWARDS, stepsOutwards(present, supply)),
     leastLast_m: coilSpring?.radius_m ?? 0,
   };

@@ -3,7 +3,7 @@
 import { InputError } from '../../units/fault.ts';
 import { forceCurve } from '../damper/force-curve.ts';
 import type { ForceCurve, ForcePoint, StackPlace, WavesOnset } from '../damper/types.ts';
-import { distanceOf, gasMargin } from './trial.ts';
+import { distanceOf, gasMargin, scaleOf } from './trial.ts';
 import type { AimPoint, Arrangement, Judgement, SearchLimits, SearchProblem } from './types.ts';
 import { withStacks } from './with-stacks.ts';
 
@@ -44,7 +44,6 @@ function read(
   searched: readonly StackPlace[],
 ): Judgement {
   const rms_N = distanceOf(points, aim);
-  const scale_N = Math.sqrt(aim.reduce((sum, { force_N }) => sum + force_N ** 2, 0) / aim.length);
   const force_N = points.map((point) => point.force_N - point.gasForce_N);
   const differences = force_N.map((force, i) => ({
     difference_N: force - aim[i].force_N,
@@ -52,7 +51,7 @@ function read(
   }));
   return {
     rms_N,
-    rmsShare: rms_N / scale_N,
+    rmsShare: rms_N / scaleOf(aim),
     worst: differences.reduce((a, b) => (Math.abs(b.difference_N) > Math.abs(a.difference_N) ? b : a)),
     force_N,
     ...reserves(points, searched),

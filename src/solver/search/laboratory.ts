@@ -9,7 +9,7 @@ import type { OpeningTable } from '../valve/opening-table.ts';
 import { pressureGrid } from './pressure-grid.ts';
 import { type OpeningSamples, sampleOpenings } from './sample-openings.ts';
 import { stayingTables } from './staying-tables.ts';
-import { brokenBy, coarseTable, distanceOf, trialPoints } from './trial.ts';
+import { brokenBy, coarseTable, distanceOf, scaleOf, trialPoints } from './trial.ts';
 import type { Arrangement, SearchProblem } from './types.ts';
 import { valveWith, withStacks } from './with-stacks.ts';
 
@@ -35,7 +35,7 @@ export function laboratoryOf(problem: SearchProblem): Laboratory {
   const staying = stayingTables(problem);
   const withUse = limits.minFatigueReserve !== undefined || limits.minYieldReserve !== undefined;
   const kept = new Map<string, OpeningSamples | undefined>();
-  const aimScale_N = Math.sqrt(aim.reduce((sum, { force_N }) => sum + force_N ** 2, 0) / aim.length);
+  const aimScale_N = scaleOf(aim);
   const gridOf = (place: StackPlace) => grids.get(place) ?? [];
 
   const sample: Laboratory['sample'] = (place, sizes, wanted) => {

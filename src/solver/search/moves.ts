@@ -4,7 +4,7 @@
  */
 import { valveAt } from '../damper/damper-valves.ts';
 import type { ShimInput } from '../types.ts';
-import { countsOf, type Rules, sizesAt } from './arrangement.ts';
+import { countsOf, largestRadius, type Rules, sizesAt } from './arrangement.ts';
 import type { Chance } from './random.ts';
 import type { Arrangement, SearchPlace, SearchProblem } from './types.ts';
 
@@ -42,7 +42,7 @@ export function moverOf(problem: SearchProblem, rules: Rules, chance: Chance): M
 /** No larger than the present face, and wide enough over the clamp to be a plate. */
 function usableAt({ damper, supply }: SearchProblem, { place, present }: SearchPlace): number[] {
   const { clampRadius_m } = valveAt(damper, place).stack;
-  const largest = Math.max(...present.map((size) => supply[size].shim.outerRadius_m)) * (1 + 1e-9);
+  const largest = largestRadius(present, supply);
   const least = clampRadius_m + LEAST_SHARE * (largest - clampRadius_m);
   const fits = ({ outerRadius_m }: ShimInput) => outerRadius_m <= largest && outerRadius_m >= least;
   return supply.flatMap(({ shim, count }, size) => (count > 0 && fits(shim) ? [size] : []));

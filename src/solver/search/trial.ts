@@ -47,6 +47,10 @@ export function trialPoints(
   return damperPoints(damper, valves, DEFAULT_COEFFICIENTS.airReleasePressure_Pa, speeds_m_s);
 }
 
+/** Root mean square of the aim [N]. */
+export const scaleOf = (aim: readonly AimPoint[]): number =>
+  Math.sqrt(aim.reduce((sum, { force_N }) => sum + force_N ** 2, 0) / aim.length);
+
 /** Root mean square of force less gas less aim [N]. */
 export function distanceOf(points: readonly (ForcePoint | FailedForce)[], aim: readonly AimPoint[]): number {
   const unreached = UNREACHED * Math.max(...aim.map(({ force_N }) => Math.abs(force_N)));

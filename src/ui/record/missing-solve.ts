@@ -56,7 +56,7 @@ async function forcesOf(project: Project, signalToStop: AbortSignal): Promise<Sp
 }
 
 /** @param at places of the speeds */
-function shareAt(at: readonly number[], drawn: SpeedForces, ends: readonly SpeedForces[]): number {
+function shareAt(at: readonly number[], drawn: SpeedForces, ends: readonly Pick<SpeedForces, 'force_N'>[]): number {
   const shares = at.flatMap((i) => {
     const force_N = drawn.force_N[i] ?? 0;
     const damping_N = Math.abs(force_N - (drawn.gasForce_N[i] ?? 0));
@@ -79,25 +79,16 @@ async function answerFor({ ends }: Unknown, drawn: SpeedForces, stop: AbortSigna
 }
 
 /** What the ranges of all flow coefficients leave open, as the bands of the chart have it. */
-async function coefficientRow(project: Project, stop: AbortSignal): Promise<Answer> {
+async function coefficientRow(project: Project, drawn: SpeedForces, stop: AbortSignal): Promise<Answer> {
   const request = { project, buildIds: [project.baselineBuild], speeds_m_s: SPEEDS, theory: theory.peek() };
   const { builds } = await sideSolver().forceBands(request, { signal: stop, channel: 'missing' });
   const answer = builds[project.baselineBuild];
   if (answer.status === 'failed') return { failure: answer.error.message };
+  const bands = answer.bands.flatMap((band) => (band?.status === 'converged' ? [band] : []));
   // A band that is not there is no band of no width.
-  if (answer.bands.some((band) => band?.status !== 'converged')) return { failure: recordWords.missing.noBand };
-  const drawn = await forcesOf(project, stop);
-  const share = (at: readonly number[]): number => {
-    const shares = at.flatMap((i) => {
-      const band = answer.bands[i];
-      const force_N = drawn.force_N[i] ?? 0;
-      const damping_N = Math.abs(force_N - (drawn.gasForce_N[i] ?? 0));
-      if (band?.status !== 'converged') return [];
-      return [band.low_N, band.high_N].map((end_N) => Math.abs(end_N - force_N) / damping_N);
-    });
-    return Math.max(0, ...shares);
-  };
-  return { slow: share(SLOW), fast: share(FAST) };
+  if (bands.length < answer.bands.length) return { failure: recordWords.missing.noBand };
+  const ends = [{ force_N: bands.map(({ low_N }) => low_N) }, { force_N: bands.map(({ high_N }) => high_N) }];
+  return { slow: shareAt(SLOW, drawn, ends), fast: shareAt(FAST, drawn, ends) };
 }
 
 const COEFFICIENTS: MissingRow = {
@@ -121,7 +112,7 @@ export async function solveMissing(project: Project, stop: AbortSignal): Promise
   try {
     const drawn = await forcesOf(project, stop);
     for (const unknown of unknowns) put(unknown.id, await answerFor(unknown, drawn, stop));
-    put(COEFFICIENTS.id, await coefficientRow(project, stop));
+    put(COEFFICIENTS.id, await coefficientRow(project, drawn, stop));
   } catch (error) {
     if (stop.aborted) return;
     if (!(error instanceof NotSolved || error instanceof SolverError)) throw error;
