@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
+import { demoProject } from '../../scripts/lib/demo-project.ts';
 import { decodeProject } from '../../src/model/codec.ts';
 import {
   dampingCyclesForBuild,
@@ -37,6 +38,20 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
       expect(curve.points.every((point) => point.status === 'converged')).toBe(true);
       expect(curves[id]).toStrictEqual({ status: 'solved', curve });
     }
+  });
+
+  it('force curves of waved shims, with the waves that a drawing needs', async () => {
+    const options = { speeds_m_s: [-2], theory: 'port-periodic' } as const;
+    const demo = demoProject('larkspur-trail-rear');
+    const { curves } = await client.forceCurves({ project: demo, buildIds: [demo.baselineBuild], ...options });
+    const curve = forceCurveForBuild(demo, demo.baselineBuild, options);
+    expect(curves[demo.baselineBuild]).toStrictEqual({ status: 'solved', curve });
+    const last = curve.stacks.rebound.points.at(-1);
+    expect(last?.wave?.waves).toBeGreaterThan(1);
+    const [[first]] = last?.shape.harmonics_m ?? [];
+    const [lift] = last?.shape.lift_m ?? [];
+    expect(first).toHaveLength(lift.length);
+    expect(Math.abs(first[first.length - 1])).toBeGreaterThan(1e-6);
   });
 
   it('force curves away from mid-stroke, and their bands without the parts that nobody shows', async () => {

@@ -22,7 +22,7 @@ import { ShimBars } from './shim-bars.tsx';
 import { chart, tab } from './tabs.ts';
 import { Warnings } from './warnings.tsx';
 
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
+const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection', 'port-periodic'];
 
 function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();

@@ -49,7 +49,7 @@ export const benchWords = {
   },
   theoryChoice: 'Plate theory',
   theoryHint:
-    'Thin plates in contact. Small deflection holds to about 0.7 thicknesses of lift, large deflection to about 2.',
+    'Thin plates in contact. Small deflection holds to about 0.7 thicknesses of lift, large deflection to about 2; port-periodic follows the waves of the rim.',
   caution: {
     title: 'Before you ride on it',
     gas: 'Gas under pressure can kill. Let it out before opening; charge with nitrogen only, with the right tool, to the maker’s pressure.',
