@@ -2,6 +2,7 @@
 import {
   chamberExtremes,
   dampingCyclesForBuild,
+  type FollowStacks,
   forceLoop,
   heatedMassesOf,
   heatingPower,
@@ -26,10 +27,10 @@ const SECONDS_A_MINUTE = 60;
 export function cycleForBuild(
   project: Project,
   buildId: string,
-  { drive, theory }: Pick<CycleRequest, 'drive' | 'theory'>,
+  { drive, ...options }: Pick<CycleRequest, 'drive' | 'theory'> & { readonly follow?: FollowStacks },
   hooks: SolveHooks,
 ): Exclude<BuildCycle, { status: 'failed' }> {
-  const [run] = dampingCyclesForBuild(project, buildId, [drive], { theory }, hooks);
+  const [run] = dampingCyclesForBuild(project, buildId, [drive], options, hooks);
   if (run.status !== 'finished') return { status: 'unfinished', reason: run.reason };
   return { status: 'finished', reading: readingOf(run, project, buildId) };
 }

@@ -1,12 +1,12 @@
 /** The forces of one build at many speeds, packed for the wire: calls the solver and takes from its points what a sweep shows. */
-import { forcePointsForBuild } from '../src/solver/index.ts';
+import { type FollowStacks, forcePointsForBuild } from '../src/solver/index.ts';
 import type { ForcesRequest, Project, SolveHooks, SpeedForces } from './protocol.ts';
 
 /** @throws InputError as `forcePointsForBuild` does; SolveStopped when the caller stops the run */
 export function forcesForBuild(
   project: Project,
   buildId: string,
-  options: Omit<ForcesRequest, 'project' | 'buildIds'>,
+  options: Omit<ForcesRequest, 'project' | 'buildIds'> & { readonly follow?: FollowStacks },
   hooks: SolveHooks,
 ): SpeedForces {
   const points = forcePointsForBuild(project, buildId, options, hooks);

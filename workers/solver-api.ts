@@ -1,6 +1,5 @@
 /** The worker's side of the protocol: unpacks a request, calls the solver, packs the reply. No numerics, no defaults. */
-import { type ProxyMethods, releaseProxy, transfer } from 'comlink';
-import { buffersOf } from './buffers-of.ts';
+import { type ProxyMethods, releaseProxy } from 'comlink';
 import { holdLifeline } from './lifeline.ts';
 import {
   type BuildBands,
@@ -105,8 +104,8 @@ export function createSolverApi(solver: Solver): SolverApi {
     },
     async run(request, onProgress) {
       try {
-        const reply = answer(solver, request, onProgress);
-        return transfer(reply, [...buffersOf(reply)]);
+        // Copied, and no buffer handed over: what the solver keeps for the next run stays whole.
+        return answer(solver, request, onProgress);
       } finally {
         (onProgress as Progress & Partial<ProxyMethods>)[releaseProxy]?.();
       }

@@ -99,3 +99,5 @@ export {
 export type { VarianceShare } from './tolerance/sobol-indices.ts';
 export type { Spread } from './tolerance/summarise.ts';
 export type * from './types.ts';
+export type { FollowStacks } from './valve/followed-stack.ts';
+export { keepStacks } from './valve/kept-stacks.ts';

@@ -12,7 +12,7 @@ import type { DamperInput } from '../damper/types.ts';
 import { type AeratedOil, aeratedOil } from '../fluid/bulk-modulus.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import type { SolveHooks, Theory } from '../types.ts';
-import { followStacks } from '../valve/followed-stack.ts';
+import { type FollowStacks, followStacks } from '../valve/followed-stack.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import { CHECK_LAG } from './check-lag.ts';
 import { checkOptions } from './check-model.ts';
@@ -30,6 +30,8 @@ export interface DampingCycleOptions extends CycleOptions {
   readonly oil?: AeratedOil;
   /** Time in which the refill check follows its drop [s]; of CHECK_LAG when absent. */
   readonly checkLag_s?: number;
+  /** Follows the stacks; when absent, afresh. */
+  readonly follow?: FollowStacks;
 }
 
 /** Speed beyond the fastest for which stacks are solved: oil that springs back adds to the flow. */
@@ -84,7 +86,7 @@ function modelFor(
 ): CycleModel | FailedCycle {
   const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
   const request = {
-    lift: rememberedLift(followStacks(options.theory, hooks).lift),
+    lift: rememberedLift((options.follow ?? followStacks)(options.theory, hooks).lift),
     damper,
     theory: options.theory,
     sets: [coefficients],

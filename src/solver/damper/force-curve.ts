@@ -6,7 +6,7 @@ import { usesAt, worstOf } from '../life/stack-life.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { stopIfAsked } from '../stopped.ts';
 import type { SolveHooks, Theory } from '../types.ts';
-import { followStacks } from '../valve/followed-stack.ts';
+import { type FollowStacks, followStacks } from '../valve/followed-stack.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import type { LiftSolver } from '../valve/stack-samples.ts';
@@ -24,6 +24,8 @@ export interface ForceCurveOptions {
   readonly bands?: boolean;
   /** Replaces single ranges of the coefficient table in the bands. */
   readonly ranges?: CoefficientRanges;
+  /** Follows the stacks; when absent, afresh. */
+  readonly follow?: FollowStacks;
 }
 
 /**
@@ -37,7 +39,7 @@ export function forceCurve(
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
-  const stacks = followStacks(options.theory, hooks);
+  const stacks = (options.follow ?? followStacks)(options.theory, hooks);
   const curve = forceCurveWith(stacks.lift, damper, speeds_m_s, options, hooks);
   const judged = eachStack(damper, (place) => {
     stopIfAsked(hooks);
@@ -56,7 +58,8 @@ export function forcePoints(
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve['points'] {
-  return forceCurveWith(followStacks(options.theory, hooks).lift, damper, speeds_m_s, options, hooks).points;
+  const { lift } = (options.follow ?? followStacks)(options.theory, hooks);
+  return forceCurveWith(lift, damper, speeds_m_s, options, hooks).points;
 }
 
 /** The working stack of the piston is that of the direction of motion; at rest all are closed, and that of compression stands for them. */

@@ -15,7 +15,7 @@ import type { LiftPoint, ShimStress, SolveHooks, StackInput, Theory } from '../t
 import type { LiftSolver } from './stack-samples.ts';
 import { findWavesOnset } from './waves-onset.ts';
 
-interface FollowedStack {
+export interface FollowedStack {
   /** Solves one pressure; its stress profiles stay here, since a table with them all would be several times its size. */
   readonly at: (p: number) => LiftPoint;
   /** The table with the onset of waves (large deflection only), the stresses and the uses of its shims. */
@@ -23,7 +23,7 @@ interface FollowedStack {
 }
 
 /** @throws InputError `stack.*` for a stack outside the model */
-function followStack(stack: StackInput, theory: Theory): FollowedStack {
+export function followStack(stack: StackInput, theory: Theory): FollowedStack {
   const options = { landPressure: 'falling', profiles: true } as const;
   const round = theory === 'port-periodic' ? undefined : createLoadedStack(withoutPorts(stack), { ...options, theory });
   const loaded = round ?? loadPeriodicUnderMean(stack, options);
@@ -52,12 +52,15 @@ export interface FollowedStacks {
   readonly judge: (stack: StackInput, table: StackTable) => StackTable;
 }
 
+/** How the stacks of a run are followed: afresh, or from what earlier runs have solved. */
+export type FollowStacks = (theory: Theory, hooks: SolveHooks) => FollowedStacks;
+
 /** Every stack of a run, each followed from where it was asked for first. `lift` throws SolveStopped when the caller stops the run. */
-export function followStacks(theory: Theory, hooks: SolveHooks): FollowedStacks {
+export function followStacks(theory: Theory, hooks: SolveHooks, follow = followStack): FollowedStacks {
   const stacks = new Map<StackInput, FollowedStack>();
   const lift: LiftSolver = (stack, pressures_Pa) => {
     stopIfAsked(hooks);
-    const followed = stacks.get(stack) ?? followStack(stack, theory);
+    const followed = stacks.get(stack) ?? follow(stack, theory);
     stacks.set(stack, followed);
     return { theory, points: pressures_Pa.map(followed.at) };
   };

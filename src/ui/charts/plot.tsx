@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { isDark, isPrinting } from '../app/preferences.ts';
+import { isDark } from '../app/preferences.ts';
 import { chartSeparators } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
@@ -70,11 +70,8 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
     const traces = [...view.areas.map(areaTrace), ...view.lines.map(traceOf), ...dots];
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
   };
-  useEffect(draw, [view, width, height, plotly, dark, separators]);
-  // Paper does not wait for what comes after the next paint.
-  useLayoutEffect(() => {
-    if (isPrinting()) draw();
-  }, [dark]);
+  // Before the next paint: a frame of the readings alone would come first, and paper would not wait at all.
+  useLayoutEffect(draw, [view, width, height, plotly, dark, separators]);
   return (
     <>
       <div class="plot-board" ref={board} aria-hidden="true" />
