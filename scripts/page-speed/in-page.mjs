@@ -62,7 +62,5 @@ export function firstPaint() {
   const paint = performance.getEntriesByName('first-contentful-paint')[0]?.startTime;
   if (paint === undefined) return undefined;
   const library = performance.getEntriesByType('resource').find(({ name }) => name.includes('plotly'));
-  const heads = [...document.querySelectorAll('script[src], link[rel=modulepreload]')].map((each) => each.outerHTML);
-  const isEarly = heads.some((each) => each.includes('plotly')) || (library !== undefined && library.startTime < paint);
-  return { paint_ms: paint, libraryBeforeIt: isEarly };
+  return { paint_ms: paint, libraryBeforeIt: library !== undefined && library.startTime < paint };
 }

@@ -22,16 +22,15 @@ async function fetchLibrary(): Promise<void> {
   }
 }
 
-/** The library is large: the page stands before it is asked for. @returns takes it back */
+/** The library is large: the page is on the screen before it is asked for. @returns takes it back */
 function afterPaint(run: () => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const frame = requestAnimationFrame(() => {
-    timer = setTimeout(run);
+  const observer = new PerformanceObserver((paints) => {
+    if (paints.getEntriesByName('first-contentful-paint').length === 0) return;
+    observer.disconnect();
+    run();
   });
-  return () => {
-    cancelAnimationFrame(frame);
-    clearTimeout(timer);
-  };
+  observer.observe({ type: 'paint', buffered: true });
+  return () => observer.disconnect();
 }
 
 /** A colour of the style sheet as it is now. */
