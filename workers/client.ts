@@ -8,6 +8,8 @@ import type {
   ChassisRequest,
   CycleRequest,
   CycleResult,
+  FitChoicesRequest,
+  FitChoicesResult,
   FitOutcome,
   FitRequest,
   ForceBandsRequest,
@@ -66,6 +68,8 @@ export interface SolverClient {
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
   /** Coefficients of a build fitted to its measurements. @throws SolverError */
   fit(request: FitRequest, options?: CallOptions): Promise<FitOutcome>;
+  /** What a fit of a build may change. @throws SolverError */
+  fitChoices(request: FitChoicesRequest, options?: CallOptions): Promise<FitChoicesResult>;
   /** One start of a search for stacks. @throws SolverError */
   searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
   /** What each shim of one stack of a build does to the force. @throws SolverError */
@@ -111,6 +115,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     trace: (request, call) => ask({ kind: 'trace', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
+    fitChoices: (request, call) => ask({ kind: 'fit-choices', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
     sensitivity: (request, call) => ask({ kind: 'sensitivity', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),

@@ -22,5 +22,11 @@ export interface WantedCurveRequest extends RatioWish {
   readonly project: Project;
 }
 
+/** What a fit of a build may change. */
+export interface FitChoicesRequest {
+  readonly project: Project;
+  readonly buildId: string;
+}
+
 /** What each shim of one stack of a build does. */
 export type SensitivityRequest = SensitivityQuestion & { readonly project: Project; readonly buildId: string };

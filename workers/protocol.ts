@@ -6,6 +6,8 @@ import type { Project } from '../src/model/project.ts';
 import type {
   ChassisReading,
   FailedBand,
+  FitChoice,
+  FitName,
   FitOutcome,
   ForceBand,
   ForceCurve,
@@ -20,12 +22,18 @@ import type {
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
 import type { CycleReading, CycleRequest, TraceRequest, TraceResult } from './cycle-protocol.ts';
-import type { ChassisRequest, SearchStartRequest, SensitivityRequest, WantedCurveRequest } from './page-jobs.ts';
+import type {
+  ChassisRequest,
+  FitChoicesRequest,
+  SearchStartRequest,
+  SensitivityRequest,
+  WantedCurveRequest,
+} from './page-jobs.ts';
 
 export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 7;
+export const PROTOCOL_VERSION = 8;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -99,6 +107,8 @@ export interface FitRequest {
   readonly buildId: string;
   /** Of the build; absent, all that are kept with it. */
   readonly measurementIds?: readonly string[];
+  /** Coefficients that may change; absent, the usual ones. */
+  readonly names?: readonly FitName[];
   readonly theory: Theory;
 }
 
@@ -118,6 +128,10 @@ export interface CycleResult {
   readonly cycles: Readonly<Record<string, BuildCycle>>;
 }
 
+export interface FitChoicesResult {
+  readonly choices: readonly FitChoice[];
+}
+
 /** Viscosities at 40 °C under which oils of one weight number are sold. */
 export type WeightSpread = (typeof WEIGHT_SPREADS)[number];
 
@@ -130,6 +144,7 @@ export type Job =
   | { readonly kind: 'force-bands'; readonly request: ForceBandsRequest }
   | { readonly kind: 'forces'; readonly request: ForcesRequest }
   | { readonly kind: 'fit'; readonly request: FitRequest }
+  | { readonly kind: 'fit-choices'; readonly request: FitChoicesRequest }
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
   | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
@@ -142,6 +157,7 @@ export type Job =
 export interface JobResults {
   readonly 'force-curves': ForceCurvesResult;
   readonly fit: FitOutcome;
+  readonly 'fit-choices': FitChoicesResult;
   readonly 'force-bands': ForceBandsResult;
   readonly forces: ForcesResult;
   readonly lift: LiftResult;

@@ -10,6 +10,7 @@ import {
   type ChassisReading,
   type CycleRequest,
   type CycleResult,
+  type FitChoice,
   type FitOutcome,
   type FitRequest,
   type ForceBandsRequest,
@@ -76,6 +77,7 @@ export interface Solver {
     options: Omit<FitRequest, 'project' | 'buildId'>,
     hooks: SolveHooks,
   ): FitOutcome;
+  fitChoicesForBuild(project: Project, buildId: string): readonly FitChoice[];
   searchStart(
     project: Project,
     request: SearchStartRequest['request'],
@@ -131,6 +133,8 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'weight-spreads') return { spreads: solver.weightSpreads };
   if (job.kind === 'chassis') return solver.chassisReading(job.request.project, job.request);
   if (job.kind === 'wanted-curve') return solver.wantedCurve(job.request.project, job.request);
+  if (job.kind === 'fit-choices')
+    return { choices: solver.fitChoicesForBuild(job.request.project, job.request.buildId) };
   if (job.kind === 'trace') return solver.driveOfTrace(job.request);
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };

@@ -1,6 +1,7 @@
 /** What the worker calls of the solver. What is kept of solved stacks stays with one worker. */
 import {
   chassisReading,
+  fitChoicesForBuild,
   fitMeasured,
   forceCurveForBuild,
   keepStacks,
@@ -21,6 +22,7 @@ export function createSolver(): Solver {
   const follow = keepStacks(STACKS_KEPT);
   return {
     fitMeasured,
+    fitChoicesForBuild,
     forceCurveForBuild: (project, buildId, options, hooks) =>
       forceCurveForBuild(project, buildId, { ...options, follow }, hooks),
     forcesForBuild: (project, buildId, options, hooks) =>

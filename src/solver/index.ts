@@ -57,6 +57,7 @@ export {
 } from './from-model/chassis-reading.ts';
 export { aeratedOilFromDocument } from './from-model/compressibility.ts';
 export { dampingCyclesForBuild } from './from-model/cycle.ts';
+export { type FitChoice, fitChoicesForBuild } from './from-model/fit-choices.ts';
 export { heatedMassesOf } from './from-model/heated-masses.ts';
 export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';

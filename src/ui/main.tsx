@@ -9,6 +9,7 @@ import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
 import { startLessons } from './lessons/result.ts';
+import { startFitChoices } from './measured/fit-choices.ts';
 import { startFitted } from './measured/fitted-solve.ts';
 import { startOffline } from './offline/updates.ts';
 import { followLinks } from './projects/sharing.ts';
@@ -33,6 +34,7 @@ async function open(): Promise<void> {
   startSolving();
   watchStale();
   startBands();
+  startFitChoices();
   startFitted();
   startLessons();
   startAutosave();

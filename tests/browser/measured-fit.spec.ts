@@ -64,6 +64,47 @@ describe('a fit on the bench', () => {
       await page.locator('.fit-table').waitFor({ state: 'detached' });
     }));
 
+  it('changes what is ticked alone; a fit again is one step of undo, and remembers its coefficients', () =>
+    onBench(async (page) => {
+      await readBench(page);
+      const tick = (name: 'jetDischarge' | 'frictionFactor') =>
+        page.locator(`[data-choice=${name}] input[type=checkbox]`);
+      const rows = (): Promise<(string | null)[]> =>
+        page
+          .locator('[data-coefficient]')
+          .evaluateAll((each) => each.map((row) => row.getAttribute('data-coefficient')));
+      await tick('jetDischarge').waitFor();
+      expect(await page.locator('[data-choice=jetDischarge]').textContent()).toMatch(
+        /0\.700.*0\.600 to 0\.800.*textbook/,
+      );
+      expect(await page.locator('[data-choice=compressionSeatShift_m] input').isChecked()).toBe(false);
+      for (const box of await page.locator('.fit-choices input').all()) await box.uncheck();
+      expect(await start(page).isDisabled()).toBe(true);
+      await tick('jetDischarge').check();
+      await page.evaluate(() => scrollTo(0, 0));
+      expect(await barriers(page)).toEqual([]);
+      await start(page).click();
+      await page.locator('.fit-table').waitFor({ timeout: 60_000 });
+      expect(await rows()).toEqual(['jetDischarge']);
+      const first = await cells(page, 'jetDischarge');
+      await page.locator('.fit-picker summary').click();
+      await tick('frictionFactor').check();
+      await page.getByRole('button', { name: words.again }).click();
+      await expect.poll(rows, { timeout: 60_000 }).toEqual(['jetDischarge', 'frictionFactor']);
+      await page.keyboard.press('Control+z');
+      await expect.poll(rows).toEqual(['jetDischarge']);
+      expect(await cells(page, 'jetDischarge')).toEqual(first);
+      await kept(page);
+      await page.reload();
+      await settled(page);
+      await page.locator('.fit-picker').waitFor();
+      expect(await tick('jetDischarge').isChecked()).toBe(true);
+      expect(await page.locator('.fit-choices input:checked').count()).toBe(1);
+      await page.locator('.fit-picker summary').click();
+      await page.getByRole('button', { name: words.usual }).click();
+      expect(await page.locator('.fit-choices input:checked').count()).toBe(8);
+    }));
+
   it('stops when it is asked to, and leaves nothing behind', () =>
     onBench(async (page) => {
       await readBench(page);

@@ -4,6 +4,7 @@ import { demoProject } from '../../scripts/lib/demo-project.ts';
 import { decodeProject } from '../../src/model/codec.ts';
 import {
   dampingCyclesForBuild,
+  fitChoicesForBuild,
   forceCurveForBuild,
   forceLoop,
   type LiftOptions,
@@ -90,6 +91,13 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
         reasons: [],
       },
     });
+  });
+
+  it('what a fit may change', async () => {
+    const [{ id }] = project.builds;
+    const choices = fitChoicesForBuild(project, id);
+    expect(choices.length).toBeGreaterThan(5);
+    expect(await client.fitChoices({ project, buildId: id })).toStrictEqual({ choices });
   });
 
   it('a build driven over time', async () => {

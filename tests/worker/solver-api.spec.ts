@@ -10,72 +10,10 @@ import {
   type WireReply,
 } from '../../workers/protocol.ts';
 import { createSolverApi, type Solver } from '../../workers/solver-api.ts';
+import { curve, FAULT, fakeSolver as solver } from './helpers/fake-solver.ts';
 import { liftRequest, request } from './helpers/requests.ts';
 
-const curve = (points: number): ReturnType<Solver['forceCurveForBuild']> => {
-  const table = { theory: 'small-deflection', pressure_Pa: Array(points).fill(1), points: [], failures: [] } as const;
-  return { theory: 'small-deflection', points: [], stacks: { compression: table, rebound: table } };
-};
-
-const solver: Solver = {
-  forceCurveForBuild: (_, __, { speeds_m_s }, { onProgress }) => {
-    speeds_m_s.forEach((___, index) => {
-      onProgress?.(index + 1, speeds_m_s.length);
-    });
-    return curve(speeds_m_s.length);
-  },
-  forcesForBuild: (_, buildId, { speeds_m_s, stroke_m = 0 }) => {
-    if (buildId === 'unruly') throw new InputError(FAULT);
-    return {
-      shaftSpeed_m_s: speeds_m_s,
-      force_N: speeds_m_s.map(() => stroke_m),
-      gasForce_N: speeds_m_s.map(() => 0),
-      reasons: [],
-    };
-  },
-  cycleForBuild: (_, buildId) => {
-    if (buildId === 'unruly') throw new InputError(FAULT);
-    return { status: 'unfinished', reason: `${buildId} ends early` };
-  },
-  fitMeasured: (_, buildId, { measurementIds = [] }, { onProgress }) => {
-    if (buildId === 'unruly') throw new InputError(FAULT);
-    onProgress?.(1, 4);
-    return { status: 'too-few', reason: `${buildId}: ${measurementIds.length} measurements` };
-  },
-  searchStart: (_, { buildId }, { steps }, start, { onProgress, shouldStop }) => {
-    if (buildId === 'unruly') throw new InputError(FAULT);
-    for (let step = 0; step < steps && !shouldStop?.(); step++) onProgress?.(step + 1, steps);
-    return { start, answers: [], counts: { proposed: steps, screened: 0, judged: 0 }, refused: 0 };
-  },
-  chassisReading: () => ({ status: 'incomplete', missing: [] }),
-  wantedCurve: () => ({ status: 'no-swing' }),
-  driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
-  sensitivityForBuild: (_, buildId, { speeds_m_s }) => {
-    if (buildId === 'unruly') throw new InputError(FAULT);
-    return { speeds_m_s, force_N: speeds_m_s.map(() => 1), shims: [] };
-  },
-  weightSpreads: [],
-  solveLift: (_, pressures_Pa, { theory }) => ({
-    theory,
-    points: pressures_Pa.map((pressure_Pa) => ({
-      status: 'singular',
-      pressure_Pa,
-      iterations: 1,
-      residual: 1,
-      reason: 'made by a test',
-    })),
-  }),
-};
-
 type Point = ReturnType<Solver['forceCurveForBuild']>['points'][number];
-
-const FAULT = {
-  code: 'cycle.drive.travel',
-  path: 'drive.middle_m',
-  got: '0.2',
-  wanted: 'within the travel',
-  unit: 'm',
-};
 
 const noProgress = () => {};
 const raised = () => {
@@ -87,14 +25,32 @@ const raised = () => {
 describe('createSolverApi', () => {
   it('fits, tells how far it is, and passes a refusal on', async () => {
     const told: number[] = [];
-    const asked = { project: request('any').project, measurementIds: ['a', 'b'], theory: 'small-deflection' } as const;
+    const asked = {
+      project: request('any').project,
+      measurementIds: ['a', 'b'],
+      names: ['portMomentum'],
+      theory: 'small-deflection',
+    } as const;
     const ask = (buildId: string) =>
       createSolverApi(solver).run({ runId: 4, job: { kind: 'fit', request: { ...asked, buildId } } }, (s) =>
         told.push(s),
       );
-    const result = { status: 'too-few', reason: 'stock: 2 measurements' };
+    const result = { status: 'too-few', reason: 'stock: 2 measurements for portMomentum' };
     expect([await ask('stock'), told]).toEqual([{ runId: 4, status: 'done', result }, [0.25]]);
     expect(await ask('unruly')).toMatchObject({ runId: 4, status: 'failed', error: { code: 'invalid-input' } });
+  });
+
+  it('says what a fit may change, and passes a refusal on', async () => {
+    const ask = (buildId: string) => {
+      const asked = { project: request('any').project, buildId };
+      return createSolverApi(solver).run({ runId: 5, job: { kind: 'fit-choices', request: asked } }, noProgress);
+    };
+    expect(await ask('stock')).toMatchObject({
+      runId: 5,
+      status: 'done',
+      result: { choices: [{ name: 'jetDischarge', source: 'stock' }] },
+    });
+    expect(await ask('unruly')).toMatchObject({ runId: 5, status: 'failed', error: { code: 'invalid-input' } });
   });
 
   it('says which protocol it speaks', async () => {

@@ -11,22 +11,6 @@ import {
   DEFAULT_COEFFICIENTS,
 } from '../restriction/coefficients.ts';
 
-export const FIT_NAMES = [
-  'jetDischarge',
-  'sharpEdgeDischarge',
-  'longOrificeFactor',
-  'portMomentum',
-  'bleedAreaFactor',
-  'viscosityFactor',
-  'frictionFactor',
-  'forceOffset_N',
-  'compressionSeatShift_m',
-  'reboundSeatShift_m',
-  'baseSeatShift_m',
-] as const;
-export type FitName = (typeof FIT_NAMES)[number];
-export type FitValues = Readonly<Partial<Record<FitName, number>>>;
-
 export interface FitEntry {
   readonly physical: number;
   /** What it is known to: half its width counts as one standard deviation of what is known before. */
@@ -56,7 +40,7 @@ const seatShift = (which: string): FitEntry => ({
   source: 'a depth gauge tells a seat to 0.02 or 0.03 mm (common practice, from memory)',
 });
 
-export const FIT_TABLE: Readonly<Record<FitName, FitEntry>> = {
+const TABLE = {
   jetDischarge: ofTable('jetDischarge', 0.3, 1),
   sharpEdgeDischarge: ofTable('sharpEdgeDischarge', 0.4, 1),
   longOrificeFactor: ofTable('longOrificeFactor', 0.6, 1.2),
@@ -106,6 +90,11 @@ export const FIT_TABLE: Readonly<Record<FitName, FitEntry>> = {
   reboundSeatShift_m: seatShift('rebound'),
   baseSeatShift_m: seatShift('base valve'),
 };
+export type FitName = keyof typeof TABLE;
+export type FitValues = Readonly<Partial<Record<FitName, number>>>;
+
+export const FIT_TABLE: Readonly<Record<FitName, FitEntry>> = TABLE;
+export const FIT_NAMES = Object.keys(TABLE) as FitName[];
 
 /** Those that a damper can have an answer to. */
 export function fitNamesOf({ bleed, base, friction }: DamperInput): FitName[] {

@@ -60,17 +60,19 @@ export interface KeptFitOptions {
   /** Absent, all that are kept with the build. */
   readonly measurementIds?: readonly string[];
   readonly theory: Theory;
+  /** Absent, the usual ones. */
+  readonly names?: readonly FitName[];
 }
 
 /** As `fitBuild`, to measurements that are kept with the build. @throws InputError `build.unknown`, `measurement.unknown` too */
 export function fitMeasured(
   project: Project,
   buildId: string,
-  { measurementIds, theory }: KeptFitOptions,
+  { measurementIds, ...options }: KeptFitOptions,
   hooks: SolveHooks = {},
 ): FitOutcome {
   const measurements = measurementsOf(findBuild(project, buildId), measurementIds);
-  return fitBuild(project, buildId, { measurements, theory }, hooks);
+  return fitBuild(project, buildId, { measurements, ...options }, hooks);
 }
 
 /** The measurements of a build with these ids; all of them without a wish. @throws InputError `measurement.unknown` */

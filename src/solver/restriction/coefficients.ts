@@ -26,7 +26,7 @@ export const COEFFICIENT_TABLE = {
     high: 0.65,
     unit: '-',
     meaning: 'discharge coefficient of a sharp-edged hole at high Reynolds number',
-    source: 'free-streamline contraction pi/(pi+2) of von Mises, in Merritt 1967; hydraulics books give 0.6 to 0.65',
+    source: 'free-streamline contraction π/(π+2) of von Mises, in Merritt 1967; hydraulics books give 0.6 to 0.65',
   },
   longOrificeFactor: {
     value: 1,
@@ -34,7 +34,7 @@ export const COEFFICIENT_TABLE = {
     high: 1.025,
     unit: '-',
     meaning: 'factor on the discharge coefficient of drilled holes and piston ports',
-    source: 'Lichtarowicz, Duggins & Markland 1965 state +-0.02 on a coefficient near 0.8',
+    source: 'Lichtarowicz, Duggins & Markland 1965 state ±0.02 on a coefficient near 0.8',
   },
   portMomentum: {
     value: 0.5,

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { FitDone } from '../../../workers/protocol.ts';
-import type { Fit } from '../../model/fit.ts';
+import type { Fit, FitCoefficientName } from '../../model/fit.ts';
 import type { Build } from '../../model/project.ts';
 import { editProject } from '../app/apply.ts';
 import { tell } from '../app/notices.ts';
@@ -49,7 +49,8 @@ export function removeFit(build: Build): void {
   if (!fault) tell(words.removed, { action: { label: text.notices.undo, run: undoEdit } });
 }
 
-export async function startFit(build: Build): Promise<void> {
+/** @param names  coefficients that may change; without them the usual ones */
+export async function startFit(build: Build, names?: readonly FitCoefficientName[]): Promise<void> {
   const measurementIds = (build.measurements ?? []).map(({ id }) => id);
   const run: FitRun = { buildId: build.id, progress: 0, stop: new AbortController() };
   fitRun.value = run;
@@ -57,7 +58,8 @@ export async function startFit(build: Build): Promise<void> {
     if (fitRun.value?.stop === run.stop) fitRun.value = { ...run, progress };
   };
   try {
-    const request = { project: project.value, buildId: build.id, measurementIds, theory: theory.value };
+    const asked = { measurementIds, theory: theory.value, ...(names && { names }) };
+    const request = { project: project.value, buildId: build.id, ...asked };
     const outcome = await sideSolver().fit(request, { signal: run.stop.signal, onProgress });
     if (outcome.status !== 'fitted') return tell(words.failed(outcome.reason), { tone: 'problem' });
     const fault = keepFit(build.id, keptFit(outcome, measurementIds), words.label);

@@ -1,25 +1,19 @@
 /** Coefficients fitted to what was measured, beside their physical values; what could not be told; and the way to a fit. */
 import type { JSX } from 'preact';
-import type { Fit, FitCoefficientName, FittedValue } from '../../model/fit.ts';
+import type { Fit, FittedValue } from '../../model/fit.ts';
 import type { Build } from '../../model/project.ts';
 import { fittedCurves, MEASURED_CHOICES } from '../app/preferences.ts';
-import { show, showNumber, showPercent } from '../app/quantities.ts';
+import { show, showPercent } from '../app/quantities.ts';
 import { readOnly } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { measuredWords } from '../text/measured.ts';
+import { coefficientInWords as inWords } from './coefficient-words.ts';
+import { chosenNames, offerFor } from './fit-choices.ts';
+import { FitPicker } from './fit-picker.tsx';
 import { fitRun, removeFit, startFit } from './fit-run.ts';
 import { fittedAnswers } from './fitted-solve.ts';
 
 const words = measuredWords.fit;
-
-const DIGITS = 3;
-
-/** In the person's unit; the physical value of a shift and of an offset is nothing. */
-function inWords(name: FitCoefficientName, value: number): string {
-  if (name === 'forceOffset_N') return show('force', value);
-  if (name.endsWith('_m')) return show('lift', value);
-  return showNumber(value, DIGITS);
-}
 
 function CoefficientRow({ name, physical, value, low, high, leftOpen }: FittedValue): JSX.Element {
   return (
@@ -95,6 +89,8 @@ function Running({ progress, stop }: { progress: number; stop: () => void }): JS
 
 export function FitSection({ build }: { build: Build }): JSX.Element {
   const run = fitRun.value?.buildId === build.id ? fitRun.value : undefined;
+  const offer = offerFor(build);
+  const chosen = offer && !offer.why ? chosenNames(build, offer.choices) : undefined;
   return (
     <section class="fit" aria-label={words.title}>
       <div class="fit-head">
@@ -106,8 +102,8 @@ export function FitSection({ build }: { build: Build }): JSX.Element {
             <button
               type="button"
               class="button"
-              disabled={readOnly.value || fitRun.value !== undefined}
-              onClick={() => void startFit(build)}
+              disabled={readOnly.value || fitRun.value !== undefined || chosen?.length === 0}
+              onClick={() => void startFit(build, chosen)}
             >
               {build.fit ? words.again : words.start}
             </button>
@@ -120,6 +116,7 @@ export function FitSection({ build }: { build: Build }): JSX.Element {
         )}
       </div>
       {build.fit ? <Kept build={build} fit={build.fit} /> : <p class="hint">{words.none}</p>}
+      <FitPicker build={build} />
       {build.fit && (
         <Choice
           label={words.curve}

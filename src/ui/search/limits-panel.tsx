@@ -5,12 +5,12 @@ import type { ValvePlace } from '../../model/project.ts';
 import type { SearchLimits } from '../../model/search-request.ts';
 import { type FieldKind, showField, writeField } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
+import { toggled } from '../app/toggled.ts';
+import { Tick } from '../panels/tick.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
 import { CORES, form, rowKey, searchedBuild, setForm, workerCount } from './form.ts';
-import { Tick } from './tick.tsx';
-import { toggled } from './toggled.ts';
 
 interface LimitEntry {
   readonly limit: keyof SearchLimits;

@@ -2,15 +2,15 @@
 import type { JSX } from 'preact';
 import type { ValvePlace } from '../../model/project.ts';
 import { places, project } from '../app/store.ts';
+import { toggled } from '../app/toggled.ts';
 import { Choice } from '../panels/choice.tsx';
 import { SelectField } from '../panels/select-field.tsx';
+import { Tick } from '../panels/tick.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
 import { type AimChoice, form, setForm } from './form.ts';
 import { ListField } from './list-field.tsx';
-import { Tick } from './tick.tsx';
-import { toggled } from './toggled.ts';
 
 const stackName = (place: ValvePlace): string => text.placeOf(project.value.damper.layout, place).name;
 

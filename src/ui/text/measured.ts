@@ -161,7 +161,14 @@ export const measuredWords = {
       fitted: 'Fitted',
       interval: '95 % interval',
       narrowed: 'Narrowed by',
+      known: 'Known to',
     },
+    choices: 'Which coefficients may change',
+    chosen: (n: number, of: number) => `${n} of ${of}`,
+    choosing:
+      'Of coefficients that the measurements cannot tell apart, tick the one that is known least. A seat moves the stack itself, which takes many times as long.',
+    usual: 'Back to the usual ones',
+    noChoices: (why: string) => `What a fit may change could not be told: ${why}`,
     interval: (low: string, high: string) => `${low} to ${high}`,
     coefficient: {
       jetDischarge: 'discharge of the shim jet',
@@ -172,9 +179,9 @@ export const measuredWords = {
       viscosityFactor: 'factor of the oil’s viscosity',
       frictionFactor: 'factor of the friction',
       forceOffset_N: 'zero of the load cell',
-      compressionSeatShift_m: 'height of the compression seat, beyond what is entered',
-      reboundSeatShift_m: 'height of the rebound seat, beyond what is entered',
-      baseSeatShift_m: 'height of the base seat, beyond what is entered',
+      compressionSeatShift_m: 'compression seat, higher than entered',
+      reboundSeatShift_m: 'rebound seat, higher than entered',
+      baseSeatShift_m: 'base seat, higher than entered',
     } satisfies Record<FitCoefficientName, string>,
     basis: (n: number, scatter: string) =>
       `From ${plural(n, 'point', 'points')}, which scatter by ${scatter} round the fitted curve.`,

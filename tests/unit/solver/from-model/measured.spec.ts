@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { FIT_COEFFICIENTS } from '../../../../src/model/fit.ts';
 import type { Measurement, Project } from '../../../../src/model/project.ts';
-import { FIT_NAMES, fitBuild, forceCurveForBuild, measurementsOf } from '../../../../src/solver/index.ts';
+import {
+  FIT_NAMES,
+  fitBuild,
+  fitChoicesForBuild,
+  fitMeasured,
+  forceCurveForBuild,
+  measurementsOf,
+} from '../../../../src/solver/index.ts';
 import { soundProject, withValue } from '../../../helpers/documents.ts';
 
 const THEORY = 'small-deflection';
@@ -72,6 +79,32 @@ describe('a fit to the measurements of a document', () => {
 
   it('knows the same coefficients as the document', () => {
     expect(FIT_NAMES).toEqual(FIT_COEFFICIENTS);
+  });
+
+  it('changes the coefficients that are asked for, and without a wish all but the seats', () => {
+    const project = withValue(soundProject(), 'builds[0].measurements', [measurement(forcesOf(soundProject(), 0.75))]);
+    const namesOf = (names?: ('portMomentum' | 'jetDischarge')[]): string[] => {
+      const outcome = fitMeasured(project, buildId, { theory: THEORY, ...(names && { names }) });
+      return outcome.status === 'fitted' ? outcome.coefficients.map(({ name }) => name) : [outcome.reason];
+    };
+    expect(namesOf(['portMomentum', 'jetDischarge'])).toEqual(['portMomentum', 'jetDischarge']);
+    expect(namesOf()).toEqual(FIT_NAMES.filter((name) => !name.endsWith('Shift_m')));
+    expect(namesOf([])).toEqual(['no coefficient is to be fitted']);
+  });
+
+  it('offers what the damper can have an answer to, with what each is known to', () => {
+    const offered = fitChoicesForBuild(soundProject(), buildId);
+    expect(offered.map(({ name }) => name)).toEqual(FIT_NAMES.filter((name) => name !== 'baseSeatShift_m'));
+    expect(offered.filter(({ isUsual }) => !isUsual).map(({ name }) => name)).toEqual([
+      'compressionSeatShift_m',
+      'reboundSeatShift_m',
+    ]);
+    // Source: what a discharge coefficient of a shim is known to, docs/theory-hydraulics.md.
+    expect(offered[0]).toMatchObject({ name: 'jetDischarge', physical: 0.7, low: 0.6, high: 0.8 });
+    expect(offered[0].source).toContain('0.6 and 0.8');
+    const bare = withValue(withValue(soundProject(), 'damper.friction', undefined), 'builds[0].bleed.count', 0);
+    const left = fitChoicesForBuild(bare, buildId).map(({ name }) => name);
+    expect(left).not.toContain('bleedAreaFactor');
   });
 
   it('takes measurements by id, and refuses those that are not there', () => {
