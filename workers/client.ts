@@ -27,6 +27,10 @@ import type {
   SensitivityRequest,
   SolverStatus,
   StackSensitivity,
+  ToleranceReading,
+  ToleranceReadingRequest,
+  ToleranceSamples,
+  ToleranceSamplesRequest,
   TraceRequest,
   TraceResult,
   WantedCurve,
@@ -74,6 +78,10 @@ export interface SolverClient {
   searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
   /** What each shim of one stack of a build does to the force. @throws SolverError */
   sensitivity(request: SensitivityRequest, options?: CallOptions): Promise<StackSensitivity>;
+  /** Some samples of a build whose parts scatter. @throws SolverError */
+  toleranceSamples(request: ToleranceSamplesRequest, options?: CallOptions): Promise<ToleranceSamples>;
+  /** The band and the shares that such samples say. @throws SolverError */
+  toleranceReading(request: ToleranceReadingRequest, options?: CallOptions): Promise<ToleranceReading>;
   /** Lift of one stack at given pressures. @throws SolverError */
   lift(request: LiftRequest, options?: CallOptions): Promise<LiftResult>;
   /** Ends the worker; whatever is not done rejects with `closed`. */
@@ -118,6 +126,8 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     fitChoices: (request, call) => ask({ kind: 'fit-choices', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
     sensitivity: (request, call) => ask({ kind: 'sensitivity', request }, call),
+    toleranceSamples: (request, call) => ask({ kind: 'tolerance-samples', request }, call),
+    toleranceReading: (request, call) => ask({ kind: 'tolerance-reading', request }, call),
     lift: (request, call) => ask({ kind: 'lift', request }, call),
     close: () => dispatcher.close(),
   };

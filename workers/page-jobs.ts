@@ -1,7 +1,15 @@
 /** Part of the protocol: what the pages beside the bench ask of the solver. */
 import type { Project } from '../src/model/project.ts';
 import type { SearchRequest } from '../src/model/search-request.ts';
-import type { ChassisQuestion, RatioWish, SearchSettings, SensitivityQuestion, Theory } from '../src/solver/index.ts';
+import type {
+  ChassisQuestion,
+  RatioWish,
+  Samples,
+  SearchSettings,
+  SensitivityQuestion,
+  Theory,
+  ToleranceSamplesQuestion,
+} from '../src/solver/index.ts';
 
 /** One start of a search; it knows nothing of the others. */
 export interface SearchStartRequest {
@@ -30,3 +38,18 @@ export interface FitChoicesRequest {
 
 /** What each shim of one stack of a build does. */
 export type SensitivityRequest = SensitivityQuestion & { readonly project: Project; readonly buildId: string };
+
+/** Some of the samples of a build whose parts scatter; parts of one study know nothing of each other. */
+export type ToleranceSamplesRequest = ToleranceSamplesQuestion & {
+  readonly project: Project;
+  readonly buildId: string;
+};
+
+/** What samples that the page has say. */
+export interface ToleranceReadingRequest {
+  /** Of the samples. */
+  readonly speeds_m_s: readonly number[];
+  /** In the order of their numbers. */
+  readonly solved: readonly Samples[];
+  readonly seed: number;
+}

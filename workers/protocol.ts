@@ -18,6 +18,8 @@ import type {
   StackInput,
   StackSensitivity,
   Theory,
+  ToleranceReading,
+  ToleranceSamples,
   WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
@@ -27,13 +29,15 @@ import type {
   FitChoicesRequest,
   SearchStartRequest,
   SensitivityRequest,
+  ToleranceReadingRequest,
+  ToleranceSamplesRequest,
   WantedCurveRequest,
 } from './page-jobs.ts';
 
 export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 8;
+export const PROTOCOL_VERSION = 9;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -152,6 +156,8 @@ export type Job =
   | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
   | { readonly kind: 'trace'; readonly request: TraceRequest }
   | { readonly kind: 'sensitivity'; readonly request: SensitivityRequest }
+  | { readonly kind: 'tolerance-samples'; readonly request: ToleranceSamplesRequest }
+  | { readonly kind: 'tolerance-reading'; readonly request: ToleranceReadingRequest }
   | { readonly kind: 'weight-spreads' };
 
 export interface JobResults {
@@ -167,6 +173,8 @@ export interface JobResults {
   readonly 'wanted-curve': WantedCurve;
   readonly trace: TraceResult;
   readonly sensitivity: StackSensitivity;
+  readonly 'tolerance-samples': ToleranceSamples;
+  readonly 'tolerance-reading': ToleranceReading;
   readonly 'weight-spreads': WeightSpreadsResult;
 }
 

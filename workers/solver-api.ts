@@ -6,13 +6,8 @@ import {
   type BuildCurve,
   type BuildCycle,
   type BuildForces,
-  type ChassisQuestion,
-  type ChassisReading,
   type CycleRequest,
   type CycleResult,
-  type FitChoice,
-  type FitOutcome,
-  type FitRequest,
   type ForceBandsRequest,
   type ForceBandsResult,
   type ForceCurve,
@@ -20,83 +15,19 @@ import {
   type ForceCurvesResult,
   type ForcesRequest,
   type ForcesResult,
-  type FoundByStart,
   isInputFault,
   type Job,
   type JobResults,
-  type LiftOptions,
-  type LiftResult,
   PROTOCOL_VERSION,
   type Progress,
-  type Project,
-  type RatioWish,
-  type SearchStartRequest,
-  type SensitivityQuestion,
   type SolveHooks,
   type SolverApi,
   type SpeedBand,
-  type SpeedForces,
-  type StackInput,
-  type StackSensitivity,
-  type TraceRequest,
-  type TraceResult,
-  type WantedCurve,
-  type WeightSpread,
   type WireError,
   type WireReply,
   type WireRequest,
 } from './protocol.ts';
-
-/** What is asked of every build alike. */
-type CurveOptions = Omit<ForceCurvesRequest, 'project' | 'buildIds'>;
-type WithBands = { readonly bands?: boolean };
-
-/** What the worker needs of the solver: the same functions that the command line calls. */
-export interface Solver {
-  forceCurveForBuild(
-    project: Project,
-    buildId: string,
-    options: CurveOptions & WithBands,
-    hooks: SolveHooks,
-  ): ForceCurve;
-  forcesForBuild(
-    project: Project,
-    buildId: string,
-    options: Omit<ForcesRequest, 'project' | 'buildIds'>,
-    hooks: SolveHooks,
-  ): SpeedForces;
-  cycleForBuild(
-    project: Project,
-    buildId: string,
-    options: Pick<CycleRequest, 'drive' | 'theory'>,
-    hooks: SolveHooks,
-  ): Exclude<BuildCycle, { status: 'failed' }>;
-  fitMeasured(
-    project: Project,
-    buildId: string,
-    options: Omit<FitRequest, 'project' | 'buildId'>,
-    hooks: SolveHooks,
-  ): FitOutcome;
-  fitChoicesForBuild(project: Project, buildId: string): readonly FitChoice[];
-  searchStart(
-    project: Project,
-    request: SearchStartRequest['request'],
-    settings: SearchStartRequest['settings'],
-    start: number,
-    hooks: SolveHooks,
-  ): FoundByStart;
-  chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
-  wantedCurve(project: Project, wish: RatioWish): WantedCurve;
-  driveOfTrace(request: TraceRequest): TraceResult;
-  sensitivityForBuild(
-    project: Project,
-    buildId: string,
-    question: SensitivityQuestion,
-    hooks: SolveHooks,
-  ): StackSensitivity;
-  readonly weightSpreads: readonly WeightSpread[];
-  solveLift(stack: StackInput, pressures_Pa: readonly number[], options: LiftOptions, hooks: SolveHooks): LiftResult;
-}
+import type { Solver } from './solver.ts';
 
 export function createSolverApi(solver: Solver): SolverApi {
   return {
@@ -149,6 +80,14 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'sensitivity') {
     const { project, buildId, ...question } = job.request;
     return solver.sensitivityForBuild(project, buildId, question, hooks);
+  }
+  if (job.kind === 'tolerance-samples') {
+    const { project, buildId, ...question } = job.request;
+    return solver.toleranceSamples(project, buildId, question, hooks);
+  }
+  if (job.kind === 'tolerance-reading') {
+    const { speeds_m_s, solved, seed } = job.request;
+    return solver.readTolerance(speeds_m_s, solved, seed);
   }
   const { stack, pressures_Pa, options } = job.request;
   return solver.solveLift(stack, pressures_Pa, options, hooks);

@@ -5,15 +5,17 @@ import {
   fitMeasured,
   forceCurveForBuild,
   keepStacks,
+  readTolerance,
   searchStart,
   sensitivityForBuild,
   solveLift,
+  toleranceSamples,
   WEIGHT_SPREADS,
   wantedCurve,
 } from '../src/solver/index.ts';
 import { cycleForBuild, driveOfTrace } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
-import type { Solver } from './solver-api.ts';
+import type { Solver } from './solver.ts';
 
 /** The stacks of several builds, now and some edits ago. */
 const STACKS_KEPT = 32;
@@ -33,6 +35,8 @@ export function createSolver(): Solver {
     wantedCurve,
     driveOfTrace,
     sensitivityForBuild,
+    toleranceSamples,
+    readTolerance,
     solveLift,
     weightSpreads: WEIGHT_SPREADS,
   };

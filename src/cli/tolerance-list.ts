@@ -22,15 +22,15 @@ const writtenAs = (name: ToleranceName) => WRITTEN[SCATTER_TABLE[name].unit];
 const written = (name: ToleranceName, si: number): number => Number((si / writtenAs(name).si).toPrecision(12));
 
 /** @throws UsageError for an unknown name or anything but a number of 0 or more */
-export function tolerancesOf(text: string | undefined, option: string): Tolerances {
-  if (text === undefined) return DEFAULT_TOLERANCES;
+export function tolerancesOf(text: string | undefined, option: string): Partial<Tolerances> {
+  if (text === undefined) return {};
   const given = text.split(',').map((entry) => {
     const [typed, value = ''] = entry.split('=');
     const name = TOLERANCE_NAMES.find((each) => each === typed.trim());
     if (!name) throw new UsageError(`--${option}: got ${JSON.stringify(typed)}, wanted ${TOLERANCE_NAMES.join(', ')}`);
     return [name, numberList(value, `${option} ${name}`, { from: 0 })[0] * writtenAs(name).si] as const;
   });
-  return { ...DEFAULT_TOLERANCES, ...Object.fromEntries(given) };
+  return Object.fromEntries(given);
 }
 
 /** With the unit at the end of each name. */

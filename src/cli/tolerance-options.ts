@@ -19,7 +19,7 @@ export const TOLERANCE_COMMAND: Command = {
     {
       name: TOLERANCES,
       value: 'LIST',
-      help: `to both sides, kept by 95 of 100; common practice, unless said otherwise:
+      help: `to both sides, kept by 95 of 100; those of the project unless said otherwise, and common practice where it says nothing:
 ${tolerancesInWords}`,
     },
     {

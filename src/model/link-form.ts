@@ -12,8 +12,18 @@ export const LONGEST_MADE = 16_000;
 
 /** One build with the damper it is for: without the notes, measurements, chassis and drawer of the project. */
 export function projectOfBuild(project: Project, id: string): Project {
-  const { format, version, name, invented, damper, fluid, gas, builds } = project;
-  const lean = { format, version, name, invented, damper, fluid, gas, baselineBuild: id };
+  const { format, version, name, invented, damper, fluid, gas, builds, tolerances } = project;
+  const lean = {
+    format,
+    version,
+    name,
+    invented,
+    damper,
+    fluid,
+    gas,
+    baselineBuild: id,
+    ...(tolerances && { tolerances }),
+  };
   const own = builds.filter((build) => build.id === id);
   return { ...lean, builds: own, notes: '', measurements: [], chassis: {}, drawer: [] };
 }

@@ -13,6 +13,7 @@ import { gasSchema } from './gas-schema.ts';
 import { measurementsSchema } from './measurement-schema.ts';
 import { ISO_GRADES } from './project.ts';
 import { recordSchema } from './record-schema.ts';
+import { tolerancesSchema } from './tolerances-schema.ts';
 import { bleedSchema, byPlace, poppetSchema, valvingSchema } from './valve-schema.ts';
 import { z } from './zod.ts';
 
@@ -90,4 +91,5 @@ export const projectSchema = record({
   drawer: drawerSchema.default([]),
   aims: aimsSchema.optional(),
   record: recordSchema.optional(),
+  tolerances: tolerancesSchema.optional(),
 }).meta({ title: 'Shimwright project, version 1' });

@@ -11,6 +11,7 @@ import type { Gas } from './gas.ts';
 import type { Measurement } from './measurement.ts';
 import type { TeardownRecord } from './record.ts';
 import type { PreloadAdjuster, Valving } from './stack.ts';
+import type { Tolerances } from './tolerances.ts';
 
 export type * from './aim.ts';
 export type { Assembly, FirstStack } from './assembly.ts';
@@ -21,6 +22,7 @@ export type * from './gas.ts';
 export type * from './measurement.ts';
 export type * from './record.ts';
 export type * from './stack.ts';
+export type { Tolerances } from './tolerances.ts';
 
 /** Equal ports side by side. One port: a round hole by diameter, or any shape by its area. */
 export interface Ports {
@@ -222,4 +224,6 @@ export interface Project {
   aims?: Aim[];
   /** Of taking it apart. */
   record?: TeardownRecord;
+  /** How far a damper that is built may lie off all this. */
+  tolerances?: Tolerances;
 }

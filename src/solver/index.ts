@@ -62,7 +62,17 @@ export { heatedMassesOf } from './from-model/heated-masses.ts';
 export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
 export { type SensitivityQuestion, sensitivityForBuild } from './from-model/sensitivity.ts';
-export { type ForceSpread, type ToleranceQuestion, toleranceForBuild } from './from-model/tolerance.ts';
+export {
+  type ForceSpread,
+  readTolerance,
+  type ToleranceQuestion,
+  type ToleranceReading,
+  type ToleranceSamples,
+  type ToleranceSamplesQuestion,
+  toleranceForBuild,
+  toleranceSamples,
+  tolerancesOfProject,
+} from './from-model/tolerance.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
@@ -97,6 +107,7 @@ export {
   type ToleranceName,
   type Tolerances,
 } from './tolerance/scatter-table.ts';
+export type { Estimate, ShareEstimate } from './tolerance/share-estimates.ts';
 export type { VarianceShare } from './tolerance/sobol-indices.ts';
 export type { Spread } from './tolerance/summarise.ts';
 export type * from './types.ts';

@@ -17,7 +17,10 @@ const ZONES = [
   ['protocol', /^workers\/(protocol|page-jobs|cycle-protocol)\.ts$/],
   ['client', /^workers\/client\.ts$/],
   ['page side', /^workers\/(dispatcher|solver-error|spawn|ticket|worker-end|worker-link)\.ts$/],
-  ['worker side', /^workers\/(solver\.worker|solver-api|solver-functions|cycle-for-build|forces-for-build)\.ts$/],
+  [
+    'worker side',
+    /^workers\/(solver\.worker|solver|solver-api|solver-functions|cycle-for-build|forces-for-build)\.ts$/,
+  ],
   ['both sides', /^workers\/lifeline\.ts$/],
   ['proof protocol', /^workers\/proof-protocol\.ts$/],
   ['proof client', /^workers\/proof-client\.ts$/],

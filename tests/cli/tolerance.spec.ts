@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runCli } from '../helpers/run-cli.ts';
+import { temporaryFolder } from '../helpers/temporary-folder.ts';
 
 const DEMO = 'src/demo/larkspur-trail-rear.shimwright.json';
 const LITTLE = ['--speeds-m-s=0.3,-0.3', '--samples', '6', '--theory', 'small-deflection'];
@@ -27,9 +30,18 @@ describe('shimwright tolerance', () => {
   });
 
   it('takes tolerances by name: without any but that of the gas, all of the band is from the gas', async () => {
-    const none = 'thickness=0,diameter=0,clamp=0,seat=0,ports=0,bleed=0,viscosity=0,temperature=0,gas=0.5';
+    const none = 'thickness=0,diameter=0,clamp=0,seat=0,portEdge=0,ports=0,bleed=0,viscosity=0,temperature=0,gas=0.5';
     const { stdout } = await tolerance('--json', '--tolerances', none);
     for (const point of JSON.parse(stdout).points) expect(point.mostFrom).toBe('gas');
+  });
+
+  it('takes those of the project, which an option replaces one by one', async () => {
+    const project = JSON.parse(readFileSync(DEMO, 'utf8'));
+    const own = JSON.stringify({ ...project, tolerances: { thickness_mm: 0.002, gasPressure_bar: 0.4 } });
+    const file = join(temporaryFolder({ 'own.json': own }), 'own.json');
+    const { stdout } = await runCli(['tolerance', file, ...LITTLE, '--json', '--tolerances', 'gas=0.3']);
+    const { tolerances } = JSON.parse(stdout);
+    expect(tolerances).toMatchObject({ thickness: '0.002 mm', gas: '0.3 bar', seat: '0.01 mm' });
   });
 
   it.each([

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/units/fault.ts';
 import type { Job, Project } from '../../workers/protocol.ts';
-import { createSolverApi, type Solver } from '../../workers/solver-api.ts';
+import type { Solver } from '../../workers/solver.ts';
+import { createSolverApi } from '../../workers/solver-api.ts';
 
 const FAULT = { code: 'gas.volume.too-small', path: 'gas', got: '1', wanted: 'more than 2' };
 

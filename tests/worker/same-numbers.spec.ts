@@ -10,10 +10,12 @@ import {
   type LiftOptions,
   parseTrace,
   peakForces,
+  readTolerance,
   type StackInput,
   searchStart,
   sensitivityForBuild,
   solveLift,
+  toleranceForBuild,
   WEIGHT_SPREADS,
 } from '../../src/solver/index.ts';
 import { createSolverClient } from '../../workers/client.ts';
@@ -153,6 +155,22 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
     expect(found).toStrictEqual(sensitivityForBuild(project, buildId, question));
     expect(found.shims.length).toBeGreaterThan(1);
     expect(told.at(-1)).toBe(1);
+  });
+
+  it('samples of a build whose parts scatter, in two parts on one wire, and what they say', async () => {
+    const question = { speeds_m_s: [0.3, -0.3], theory: 'small-deflection', seed: 4 } as const;
+    const buildId = project.baselineBuild;
+    const told: number[] = [];
+    const ask = (from: number, to: number) =>
+      client.toleranceSamples({ project, buildId, ...question, from, to }, { onProgress: (done) => told.push(done) });
+    const parts = [await ask(0, 2), await ask(2, 4)];
+    const whole = toleranceForBuild(project, buildId, { ...question, samples: 4 });
+    expect(told).toContain(0.5);
+    const solved = parts.map(({ samples }) => samples);
+    const asked = { speeds_m_s: question.speeds_m_s, solved, seed: 4 };
+    const reading = await client.toleranceReading(asked);
+    expect(reading.spreads).toStrictEqual(whole.spreads);
+    expect(reading).toStrictEqual(readTolerance(question.speeds_m_s, [whole.samples], 4));
   });
 
   it('the spread of weight numbers', async () => {

@@ -9,7 +9,8 @@ import {
   type Project,
   type WireReply,
 } from '../../workers/protocol.ts';
-import { createSolverApi, type Solver } from '../../workers/solver-api.ts';
+import type { Solver } from '../../workers/solver.ts';
+import { createSolverApi } from '../../workers/solver-api.ts';
 import { curve, FAULT, fakeSolver as solver } from './helpers/fake-solver.ts';
 import { liftRequest, request } from './helpers/requests.ts';
 

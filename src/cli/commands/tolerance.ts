@@ -1,6 +1,12 @@
 /** `shimwright tolerance`: how far the force scatters when parts, oil and gas lie off what is drawn, and what it scatters from. */
 import { decodeProject } from '../../model/codec.ts';
-import { type Spread, TOLERANCE_NAMES, type ToleranceName, toleranceForBuild } from '../../solver/index.ts';
+import {
+  type Spread,
+  TOLERANCE_NAMES,
+  type ToleranceName,
+  toleranceForBuild,
+  tolerancesOfProject,
+} from '../../solver/index.ts';
 import { EXIT, type Outcome, type Request, UsageError, type Values } from '../command.ts';
 import { SPEEDS } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
@@ -34,7 +40,7 @@ export async function tolerance({ file, values }: Request): Promise<Outcome> {
     theory,
     ...headOf(project, build, values),
     ...settings,
-    tolerances: shownTolerances(tolerances),
+    tolerances: shownTolerances({ ...tolerancesOfProject(project), ...tolerances }),
   };
   const rows = speeds_m_s.map((value, i) => rowOf(value, answer.drawn_N[i], answer.spreads[i]));
   return {

@@ -1,68 +1,157 @@
-/** Bands of force of a build whose parts, oil and gas scatter. */
-import type { Project } from '../../model/project.ts';
-import { pascalsFromBars } from '../../units/si.ts';
+/**
+ * Bands of force of a build whose parts, oil and gas scatter.
+ *
+ * symbol  unit  meaning
+ * v       m/s   shaft speed, positive in compression
+ */
+import type { Project, Tolerances as WrittenTolerances } from '../../model/project.ts';
+import { metresFromMillimetres, pascalsFromBars } from '../../units/si.ts';
 import { damperFromProject } from '../from-model.ts';
-import { forceStudy } from '../tolerance/force-study.ts';
+import { type ForceStudy, forceStudy } from '../tolerance/force-study.ts';
 import { joinSamples, type Samples, sampleStudy, type Values } from '../tolerance/sample-study.ts';
-import { DEFAULT_TOLERANCES, type Tolerances } from '../tolerance/scatter-table.ts';
+import { DEFAULT_TOLERANCES, type ToleranceName, type Tolerances } from '../tolerance/scatter-table.ts';
+import { type ShareEstimate, shareEstimator } from '../tolerance/share-estimates.ts';
 import { type Spread, summarise } from '../tolerance/summarise.ts';
 import type { SolveHooks, Theory } from '../types.ts';
 import { oilFromDocument } from './fluid.ts';
 import { gasFrom } from './gas.ts';
 
-export interface ToleranceQuestion {
+interface ScatterQuestion {
   /** Positive in compression. */
   readonly speeds_m_s: readonly number[];
   readonly theory: Theory;
   /** As in `BuildCurveOptions`. */
   readonly stroke_m?: number;
-  /** Replaces single entries of the table. */
+  /** Replaces single entries of the document, which replace those of the table. */
   readonly tolerances?: Partial<Tolerances>;
   /** Whole number; the same seed gives the same samples. */
   readonly seed: number;
+}
+
+export interface ToleranceQuestion extends ScatterQuestion {
   /** How many samples there are to be, those solved before included. */
   readonly samples: number;
   /** Samples of the same question that were solved before. */
   readonly before?: Samples;
 }
 
-export interface ForceSpread {
+export interface ToleranceSamplesQuestion extends ScatterQuestion {
+  /** Number of the first sample, counted from 0. */
+  readonly from: number;
+  /** One past the last. */
+  readonly to: number;
+}
+
+export interface ToleranceSamples {
   readonly speeds_m_s: readonly number[];
   /** As it is drawn [N]. */
   readonly drawn_N: Values;
-  /** Per speed [N]; shares by the order of `TOLERANCE_NAMES`. */
-  readonly spreads: readonly (Spread | null)[];
+  /** Tolerances of parts that the build has. */
+  readonly parts: readonly ToleranceName[];
   /** Why some samples have no force, each reason once. */
   readonly refusals: readonly string[];
-  /** To go on from. */
   readonly samples: Samples;
 }
 
-/** @throws InputError as `damperFromProject` does; SolveStopped when the caller stops the run */
-export function toleranceForBuild(
-  project: Project,
-  buildId: string,
-  question: ToleranceQuestion,
-  hooks: SolveHooks = {},
-): ForceSpread {
-  const { speeds_m_s, theory, stroke_m, seed, before } = question;
+export interface ForceSpread extends ToleranceSamples {
+  /** Per speed [N]; shares by the order of `TOLERANCE_NAMES`. */
+  readonly spreads: readonly (Spread | null)[];
+}
+
+/** Shares by the order of `TOLERANCE_NAMES`. */
+export interface ToleranceReading {
+  /** Per speed [N]. */
+  readonly spreads: readonly (Spread | null)[];
+  /** Per speed, with how far the samples leave them open. */
+  readonly shares: readonly (readonly ShareEstimate[])[];
+  /** Over all speeds of a direction, each counting by its variance. */
+  readonly overRange: { readonly compression: readonly ShareEstimate[]; readonly rebound: readonly ShareEstimate[] };
+}
+
+/** What one key of the document is in the solver. */
+const WRITTEN: { readonly [K in keyof WrittenTolerances]-?: readonly [ToleranceName, (value: number) => number] } = {
+  thickness_mm: ['thickness', metresFromMillimetres],
+  shimDiameter_mm: ['diameter', metresFromMillimetres],
+  clampDiameter_mm: ['clamp', metresFromMillimetres],
+  seatHeight_mm: ['seat', metresFromMillimetres],
+  portEdgeDiameter_mm: ['portEdge', metresFromMillimetres],
+  portDiameter_mm: ['ports', metresFromMillimetres],
+  bleedDiameter_mm: ['bleed', metresFromMillimetres],
+  viscosity_percent: ['viscosity', (percent) => percent / 100],
+  oilTemperatureDifference_K: ['temperature', (difference_K) => difference_K],
+  gasPressure_bar: ['gas', pascalsFromBars],
+};
+
+/** Of a document; what it leaves out is common practice. */
+export function tolerancesOfProject({ tolerances: written = {} }: Project): Tolerances {
+  const own = Object.entries(WRITTEN).flatMap(([key, [name, toSI]]) => {
+    const value = written[key as keyof WrittenTolerances];
+    return value === undefined ? [] : [[name, toSI(value)] as const];
+  });
+  return { ...DEFAULT_TOLERANCES, ...Object.fromEntries(own) };
+}
+
+function studyOf(project: Project, buildId: string, question: ScatterQuestion, hooks: SolveHooks): ForceStudy {
+  const { speeds_m_s, theory, stroke_m } = question;
   const damper = damperFromProject(project, buildId, stroke_m);
   const { fluid, gas } = project;
-  const sizes = damper;
   const scattering = {
     damper,
     oilWarmer: (by_K: number) => oilFromDocument({ ...fluid, temperature_degC: fluid.temperature_degC + by_K }),
     gasHigher: (by_Pa: number) =>
       gasFrom(
         { ...gas, gaugePressure_bar: gas.gaugePressure_bar + by_Pa / pascalsFromBars(1) },
-        sizes,
+        damper,
         damper.stroke_m,
       ),
   };
-  const tolerances = { ...DEFAULT_TOLERANCES, ...question.tolerances };
-  const study = forceStudy(scattering, tolerances, speeds_m_s, theory, hooks);
-  const range = { seed, from: before?.a.length ?? 0, to: question.samples };
-  const solved = sampleStudy(study, range, hooks);
-  const samples = before ? joinSamples(before, solved) : solved;
-  return { speeds_m_s, drawn_N: study.drawn, spreads: summarise(samples), refusals: [...study.refusals], samples };
+  const tolerances = { ...tolerancesOfProject(project), ...question.tolerances };
+  return forceStudy(scattering, tolerances, speeds_m_s, theory, hooks);
+}
+
+/**
+ * Samples by their numbers: parts of one study may be solved anywhere, and put together by `readTolerance`.
+ * @throws InputError as `damperFromProject` does; SolveStopped when the caller stops the run
+ */
+export function toleranceSamples(
+  project: Project,
+  buildId: string,
+  question: ToleranceSamplesQuestion,
+  hooks: SolveHooks = {},
+): ToleranceSamples {
+  const { speeds_m_s, seed, from, to } = question;
+  const study = studyOf(project, buildId, question, hooks);
+  const samples = sampleStudy(study, { seed, from, to }, hooks);
+  return { speeds_m_s, drawn_N: study.drawn, parts: study.parts, refusals: [...study.refusals], samples };
+}
+
+/**
+ * @param solved  samples of one study, at least one part
+ * @param seed    of the chance by which the intervals of the shares are drawn
+ */
+export function readTolerance(
+  speeds_m_s: readonly number[],
+  solved: readonly Samples[],
+  seed: number,
+): ToleranceReading {
+  const samples = solved.reduce(joinSamples);
+  const estimator = shareEstimator(samples, seed);
+  const over = (way: 1 | -1) => estimator.at(speeds_m_s.flatMap((v, i) => (v * way > 0 ? [i] : [])));
+  return {
+    spreads: summarise(samples),
+    shares: speeds_m_s.map((_, i) => estimator.at([i])),
+    overRange: { compression: over(1), rebound: over(-1) },
+  };
+}
+
+/** @throws InputError as `damperFromProject` does; SolveStopped when the caller stops the run */
+export function toleranceForBuild(
+  project: Project,
+  buildId: string,
+  { samples: to, before, ...question }: ToleranceQuestion,
+  hooks: SolveHooks = {},
+): ForceSpread {
+  const solved = toleranceSamples(project, buildId, { ...question, from: before?.a.length ?? 0, to }, hooks);
+  const samples = before ? joinSamples(before, solved.samples) : solved.samples;
+  return { ...solved, samples, spreads: summarise(samples) };
 }

@@ -12,12 +12,14 @@ import type { DamperInput, ValveInput } from '../damper/types.ts';
 import { withStack } from '../damper/with-stack.ts';
 import type { SolveHooks, Theory } from '../types.ts';
 import type { Study } from './sample-study.ts';
-import { TOLERANCE_NAMES, type Tolerances } from './scatter-table.ts';
+import { TOLERANCE_NAMES, type ToleranceName, type Tolerances } from './scatter-table.ts';
 import { factorsOf, type ScatteringDamper, scattered } from './scattered-damper.ts';
 
 export interface ForceStudy extends Study {
   /** Of the damper as it is drawn [N]. */
   readonly drawn: ReturnType<Study['at']>;
+  /** Tolerances of parts that the damper has, whether they scatter or not. */
+  readonly parts: readonly ToleranceName[];
   /** Why some samples have no force, each reason once; filled as they are solved. */
   readonly refusals: ReadonlySet<string>;
 }
@@ -37,7 +39,8 @@ export function forceStudy(
   hooks: Pick<SolveHooks, 'shouldStop'> = {},
 ): ForceStudy {
   const { damper } = scattering;
-  const factors = factorsOf(scattering).filter(({ name }) => tolerances[name] > 0);
+  const all = factorsOf(scattering);
+  const factors = all.filter(({ name }) => tolerances[name] > 0);
   const forces = matchedForces(damper, speeds_m_s, theory, hooks);
   const share = sharedStacks();
   const refusals = new Set<string>();
@@ -55,6 +58,7 @@ export function forceStudy(
     groups: TOLERANCE_NAMES.length,
     at,
     drawn: forces.of(damper),
+    parts: TOLERANCE_NAMES.filter((name) => all.some((factor) => factor.name === name)),
     refusals,
   };
 }

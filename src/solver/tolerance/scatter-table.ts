@@ -17,6 +17,11 @@ export const SCATTER_TABLE = {
   diameter: { tolerance: 5e-5, unit: 'm', meaning: 'outer diameter of the shims of one size, punched alike' },
   clamp: { tolerance: 1e-4, unit: 'm', meaning: 'diameter of the edge that clamps a stack' },
   seat: { tolerance: 1e-5, unit: 'm', meaning: 'height of a seat over the hub' },
+  portEdge: {
+    tolerance: 5e-5,
+    unit: 'm',
+    meaning: 'diameter of the edge at which the ports of a valve end under its face shim',
+  },
   ports: { tolerance: 5e-5, unit: 'm', meaning: 'diameter of the ports of one valve, drilled alike' },
   bleed: { tolerance: 2e-5, unit: 'm', meaning: 'diameter of a bleed hole' },
   viscosity: { tolerance: 0.05, unit: '-', meaning: 'viscosity of the oil, as a share of it' },

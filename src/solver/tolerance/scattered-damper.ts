@@ -6,7 +6,15 @@
  * d       of the entry   how far off that is
  */
 import { stackPlaces, valveAt } from '../damper/damper-valves.ts';
-import type { BleedInput, DamperInput, FluidState, GasInput, PortsInput, StackPlace } from '../damper/types.ts';
+import type {
+  BleedInput,
+  DamperInput,
+  FluidState,
+  GasInput,
+  PortsInput,
+  StackPlace,
+  ValveInput,
+} from '../damper/types.ts';
 import { withStack } from '../damper/with-stack.ts';
 import type { ShimInput } from '../types.ts';
 import { DEVIATIONS, type ToleranceName, type Tolerances } from './scatter-table.ts';
@@ -84,8 +92,25 @@ function mountingFactors(place: StackPlace): Factor[] {
         return withStack(of, place, { ...stack, seat: { ...stack.seat, height_m: stack.seat.height_m + d } });
       },
     },
+    {
+      name: 'portEdge',
+      apply: (of, d) => {
+        const { stack } = valveAt(of, place);
+        return withStack(of, place, withPortEdge(stack, d));
+      },
+    },
     { name: 'ports', apply: (of, d) => withPorts(of, place, (ports) => drilledWider(ports, d)) },
   ];
+}
+
+/** Where the zone ends and the land begins, turned as one edge. */
+function withPortEdge(stack: ValveInput['stack'], d: number): ValveInput['stack'] {
+  const { pressureZone, seat } = stack;
+  return {
+    ...stack,
+    pressureZone: { ...pressureZone, outerRadius_m: pressureZone.outerRadius_m + d / 2 },
+    seat: { ...seat, innerRadius_m: seat.innerRadius_m + d / 2 },
+  };
 }
 
 const eachShim =

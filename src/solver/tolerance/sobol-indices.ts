@@ -19,20 +19,55 @@ export interface VarianceShare {
   readonly total: number;
 }
 
+/** In the square of the unit of f, so that places can be put together. */
+export interface SharesOfVariance {
+  /** V. */
+  readonly variance: number;
+  /** S V. */
+  readonly first: number;
+  /** T V. */
+  readonly total: number;
+}
+
+type Column = readonly number[] | Float64Array;
+
 /** @param fA, fB, fAB  one number a sample; @returns both 0 where nothing varies */
-export function varianceShare(fA: readonly number[], fB: readonly number[], fAB: readonly number[]): VarianceShare {
-  const N = fA.length;
-  const mean = (sum(fA) + sum(fB)) / (2 * N);
-  const squares = (f: readonly number[]) => f.reduce((total, each) => total + (each - mean) ** 2, 0);
-  const V = (squares(fA) + squares(fB)) / (2 * N);
-  if (!(V > 0)) return { first: 0, total: 0 };
+export function varianceShare(fA: Column, fB: Column, fAB: Column): VarianceShare {
+  const { variance, first, total } = sharesOfVariance(
+    fA,
+    fB,
+    fAB,
+    Int32Array.from(fA, (_, n) => n),
+  );
+  if (!(variance > 0)) return { first: 0, total: 0 };
+  return { first: first / variance, total: total / variance };
+}
+
+/**
+ * Over some samples, any of them more than once.
+ * @param fA, fB, fAB  one number a sample; a sample without one of the three, NaN, is left out
+ * @param picks        numbers of samples
+ */
+export function sharesOfVariance(fA: Column, fB: Column, fAB: Column, picks: Int32Array): SharesOfVariance {
+  let N = 0;
+  let sum = 0;
+  for (const n of picks) {
+    if (isLacking(fA, fB, fAB, n)) continue;
+    N += 1;
+    sum += fA[n] + fB[n];
+  }
+  if (N === 0) return { variance: 0, first: 0, total: 0 };
+  const mean = sum / (2 * N);
+  let V = 0;
   let first = 0;
   let total = 0;
-  for (let n = 0; n < N; n++) {
+  for (const n of picks) {
+    if (isLacking(fA, fB, fAB, n)) continue;
+    V += (fA[n] - mean) ** 2 + (fB[n] - mean) ** 2;
     first += (fB[n] - mean) * (fAB[n] - fA[n]);
     total += (fA[n] - fAB[n]) ** 2;
   }
-  return { first: first / N / V, total: total / (2 * N * V) };
+  return { variance: V / (2 * N), first: first / N, total: total / (2 * N) };
 }
 
-const sum = (f: readonly number[]): number => f.reduce((total, each) => total + each, 0);
+const isLacking = (fA: Column, fB: Column, fAB: Column, n: number): boolean => Number.isNaN(fA[n] + fB[n] + fAB[n]);

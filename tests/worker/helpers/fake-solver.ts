@@ -1,6 +1,7 @@
 /** A solver of made-up answers that refuses the build `unruly`. */
+import { expect } from 'vitest';
 import { InputError } from '../../../src/units/fault.ts';
-import type { Solver } from '../../../workers/solver-api.ts';
+import type { Solver } from '../../../workers/solver.ts';
 
 export const FAULT = {
   code: 'cycle.drive.travel',
@@ -56,6 +57,8 @@ export const fakeSolver: Solver = {
     if (buildId === 'unruly') throw new InputError(FAULT);
     return { speeds_m_s, force_N: speeds_m_s.map(() => 1), shims: [] };
   },
+  toleranceSamples: () => expect.unreachable(),
+  readTolerance: () => expect.unreachable(),
   weightSpreads: [],
   solveLift: (_, pressures_Pa, { theory }) => ({
     theory,

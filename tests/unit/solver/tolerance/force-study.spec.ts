@@ -4,6 +4,7 @@ import { withStack } from '../../../../src/solver/damper/with-stack.ts';
 import {
   DEFAULT_TOLERANCES,
   damperFromProject,
+  forcePointsForBuild,
   TOLERANCE_NAMES,
   type Tolerances,
   toleranceForBuild,
@@ -47,6 +48,58 @@ describe('the band of a force', () => {
     expect(gas?.total).toBeCloseTo(1, 1);
     expect(gas?.first).toBeCloseTo(1, 1);
     expect(spread?.shares[TOLERANCE_NAMES.indexOf('seat')]).toEqual({ first: 0, total: 0 });
+  });
+
+  it('takes the tolerances of the document, and common practice for those that it leaves out', () => {
+    const speeds_m_s = [0.3];
+    const question = { speeds_m_s, theory, seed: 1, samples: 4 };
+    const written = {
+      thickness_mm: 0,
+      shimDiameter_mm: 0,
+      clampDiameter_mm: 0,
+      seatHeight_mm: 0.004,
+      portEdgeDiameter_mm: 0,
+      portDiameter_mm: 0,
+      bleedDiameter_mm: 0,
+      viscosity_percent: 12,
+      oilTemperatureDifference_K: 0,
+    };
+    const asWritten = toleranceForBuild({ ...project, tolerances: written }, id, question);
+    const inSI = { seat: 4e-6, viscosity: 0.12, gas: 1e4 };
+    expect(asWritten.samples).toEqual(ask(inSI, speeds_m_s, 4).samples);
+    const replaced = toleranceForBuild({ ...project, tolerances: written }, id, {
+      ...question,
+      tolerances: { gas: 0 },
+    });
+    expect(replaced.samples).toEqual(ask({ ...inSI, gas: 0 }, speeds_m_s, 4).samples);
+  });
+
+  it('of the edge of the ports is that of a piston with wider rings of pressure and land (two dampers by hand)', () => {
+    const at = (wider_mm: number) => {
+      const { valves } = project.damper;
+      const { pressureZone, seat } = valves.pistonRebound;
+      const turned = {
+        ...valves.pistonRebound,
+        pressureZone: { ...pressureZone, outerDiameter_mm: pressureZone.outerDiameter_mm + wider_mm },
+        seat: { ...seat, innerDiameter_mm: seat.innerDiameter_mm + wider_mm },
+      };
+      const of = { ...project, damper: { ...project.damper, valves: { ...valves, pistonRebound: turned } } };
+      return forcePointsForBuild(of, id, { speeds_m_s: [-0.3], theory })[0];
+    };
+    const [low, high] = [at(-0.05), at(0.05)].map((point) => (point.status === 'converged' ? point.force_N : NaN));
+    const [spread] = ask({ portEdge: 5e-5 }, [-0.3], 64).spreads;
+    // The tolerance is two standard deviations; both stacks' edges scatter, of which only that of rebound works at this speed.
+    expect((spread?.deviation ?? NaN) / Math.abs((high - low) / 4)).toBeCloseTo(1, 1);
+  });
+
+  it('tells which tolerances the build has parts for, whether they scatter or not', () => {
+    const closed = {
+      ...project,
+      builds: project.builds.map((build) => ({ ...build, bleed: { ...build.bleed, count: 0 } })),
+    };
+    const question = { speeds_m_s: [0.3], theory, seed: 1, samples: 4, tolerances: NONE };
+    expect(toleranceForBuild(project, id, question).parts).toEqual(TOLERANCE_NAMES);
+    expect(toleranceForBuild(closed, id, question).parts).toEqual(TOLERANCE_NAMES.filter((name) => name !== 'bleed'));
   });
 
   it('goes on from samples that were solved before to what it is at once', () => {
