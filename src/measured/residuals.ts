@@ -58,6 +58,41 @@ export function residualsOf(measurement: Measurement, curve: readonly ModelPoint
   });
 }
 
+export interface ResidualAt {
+  /** The build at the speed, with what the measurement has in it. */
+  readonly build_N: number;
+  readonly residual_N: number;
+}
+
+const meanOf = (residuals: readonly Residual[]): number =>
+  residuals.reduce((sum, { residual_N }) => sum + residual_N, 0) / residuals.length;
+
+/** Points this share of a speed away from it are of that speed: samples of both halves of a stroke count as one mean. */
+const NEAR = 0.02;
+
+/**
+ * How far a build lies off its measurement at a speed that need not have been measured: the mean of the points of that speed, else
+ * straight between the residuals of the next slower and the next faster points of that direction. Outliers do not count.
+ * @param curve  rising speeds, solved     @returns undefined beyond what was measured in that direction, and at rest
+ */
+export function residualAt(
+  measurement: Measurement,
+  curve: readonly ModelPoint[],
+  speed_m_s: number,
+): ResidualAt | undefined {
+  const build_N = at(curve, speed_m_s, measurement);
+  if (build_N === undefined) return undefined;
+  const sound = residualsOf(measurement, curve).filter((each) => !each.isOutlier && each.speed_m_s * speed_m_s > 0);
+  const near = sound.filter((each) => Math.abs(each.speed_m_s - speed_m_s) <= NEAR * Math.abs(speed_m_s));
+  if (near.length > 0) return { build_N, residual_N: meanOf(near) };
+  const [wanted, speeds] = [Math.abs(speed_m_s), sound.map((each) => Math.abs(each.speed_m_s))];
+  const low = Math.max(...speeds.filter((speed) => speed < wanted));
+  const high = Math.min(...speeds.filter((speed) => speed > wanted));
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return undefined;
+  const [slower, faster] = [low, high].map((speed) => meanOf(sound.filter((_, i) => speeds[i] === speed)));
+  return { build_N, residual_N: slower + ((wanted - low) / (high - low)) * (faster - slower) };
+}
+
 /** Of one direction, 1 compression or -1 rebound; undefined where it has no point that counts. */
 export function scatterOf(residuals: readonly Residual[], direction: 1 | -1): Scatter | undefined {
   const counted = residuals.filter((each) => !each.isOutlier && each.speed_m_s * direction > 0);

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { text } from '../../src/ui/text/en.ts';
 import { measuredWords as words } from '../../src/ui/text/measured.ts';
 import { barriers, drop, kept, onBench, settled } from './bench-page.ts';
 import { notice, rows } from './export-page.ts';
@@ -70,6 +71,36 @@ describe('a file of a test bench', () => {
       const [, speed, measured, build, residual] = first.split(',').map(Number);
       expect([speed, measured]).toEqual([-1.2, -860]);
       expect(residual).toBeCloseTo(measured - build, 2);
+    }));
+
+  it('stands beside the build at the speed cursor, and goes where its points go', () =>
+    onBench(async (page) => {
+      await give(page, FILE);
+      await keep(page).click();
+      const group = (way: string) => page.locator(`[data-way=${way}] tbody[data-group^=measured]`);
+      await group('rebound').waitFor();
+      const read = async (way: string, row: string): Promise<string> =>
+        (await group(way).locator(`[data-row=${row}] td`).nth(1).textContent()) ?? '';
+      const newtons = async (way: string, row: string): Promise<number> =>
+        Number((await read(way, row)).replace('−', '-'));
+      // The file is straight between 400 and 600 mm/s in rebound, and the cursor stands at 500.
+      const measured = await newtons('rebound', 'measured');
+      expect(Math.abs(measured - forceAt(-500))).toBeLessThan(8);
+      const computed = await newtons('rebound', 'computed');
+      expect(await page.locator('[data-way=rebound] [data-row=force] td').nth(1).textContent()).toBe(
+        await read('rebound', 'computed'),
+      );
+      expect(Math.abs((await newtons('rebound', 'residual')) - (measured - computed))).toBeLessThanOrEqual(1);
+      const percent = Number.parseFloat((await read('rebound', 'residual-share')).replace('−', '-'));
+      expect(Math.abs(percent - (100 * (measured - computed)) / Math.abs(computed))).toBeLessThan(2);
+      // The other build was not measured.
+      expect(await group('rebound').locator('[data-row=measured] td').first().textContent()).toBe('–');
+      expect(await barriers(page, '.readout')).toEqual([]);
+      await page.getByRole('slider', { name: text.chart.cursor }).focus();
+      await page.keyboard.press('Home');
+      await expect.poll(() => read('rebound', 'measured')).toBe(words.readout.notMeasured);
+      await page.getByRole('button', { name: words.shownLong.hidden }).click();
+      await group('rebound').waitFor({ state: 'detached' });
     }));
 
   it('says what is wrong with it at line and column, and what it wants to be told', () =>

@@ -4,33 +4,16 @@ import { bandsRunning } from '../app/band-solve.ts';
 import { bands, gasForce } from '../app/preferences.ts';
 import { showBare, showBareSigned, showNumber, showPercent, unitOfShown } from '../app/quantities.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../app/solved.ts';
+import { measuredGroups } from '../measured/measured-readout.ts';
 import type { StackState } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airMargin } from './air-margin.ts';
 import { measure } from './comparison.ts';
 import { differenceOf, shareOf } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
-import type { Reading } from './reading.ts';
+import type { ReadoutGroup, ReadoutRow, SolvedReading } from './readout-group.ts';
 import { lifeReserve, yieldReserve } from './reserve.ts';
 import { shownForce } from './shown-force.ts';
-
-export type SolvedReading = Reading & { readonly point: ForcePoint };
-
-export interface ReadoutRow {
-  readonly id: string;
-  readonly name: string;
-  readonly cell: (reading: SolvedReading) => string;
-  /** Left out where it holds for no build; without it the row is always there. */
-  readonly when?: (reading: SolvedReading) => boolean;
-  readonly tone?: (reading: SolvedReading) => 'caution' | undefined;
-}
-
-/** Rows that belong together; the first has a name where it is not plain from the head of the table. */
-export interface ReadoutGroup {
-  readonly id: string;
-  readonly title?: string;
-  readonly rows: readonly ReadoutRow[];
-}
 
 const r = text.readout;
 const withUnit = (name: string, unit: string): string => `${name}, ${unit}`;
@@ -172,9 +155,14 @@ function pressureRows(): ReadoutRow[] {
   ];
 }
 
-export const readoutGroups = (way: 1 | -1): ReadoutGroup[] => [
-  { id: 'force', rows: forceRows() },
-  { id: 'piston', rows: pistonRows() },
-  { id: 'base', title: text.chart.valve.base, rows: baseRows(way) },
-  { id: 'pressures', title: r.pressures(unitOfShown('pressure')), rows: pressureRows() },
-];
+export function readoutGroups(way: 1 | -1): ReadoutGroup[] {
+  const measured = measuredGroups(way);
+  return [
+    { id: 'force', rows: forceRows() },
+    ...measured,
+    // Under the name of a measurement they would pass for measured.
+    { id: 'piston', rows: pistonRows(), ...(measured.length > 0 && { title: text.chart.valve.piston }) },
+    { id: 'base', title: text.chart.valve.base, rows: baseRows(way) },
+    { id: 'pressures', title: r.pressures(unitOfShown('pressure')), rows: pressureRows() },
+  ];
+}

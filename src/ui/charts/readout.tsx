@@ -9,7 +9,8 @@ import { readingsChoices } from '../export/readings-export.ts';
 import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
 import { type Reading, readingOf } from './reading.ts';
-import { type ReadoutGroup, type ReadoutRow, readoutGroups, type SolvedReading } from './readout-rows.ts';
+import type { ReadoutGroup, ReadoutRow, SolvedReading } from './readout-group.ts';
+import { readoutGroups } from './readout-rows.ts';
 
 function Head({ readings, way }: { readings: readonly Reading[]; way: Direction }): JSX.Element {
   return (

@@ -1,6 +1,6 @@
 /** The readout as a table: its rows as they stand on the page, build beside build. */
 import type { Reading } from '../charts/reading.ts';
-import type { ReadoutGroup, SolvedReading } from '../charts/readout-rows.ts';
+import type { ReadoutGroup, SolvedReading } from '../charts/readout-group.ts';
 import { text } from '../text/en.ts';
 import type { Row } from './table-text.ts';
 

@@ -142,6 +142,16 @@ export const measuredWords = {
       'All points are of one direction. If the file has both without a sign, say “either” for the speed or the force.',
   } satisfies Record<Suspicion, string>,
 
+  readout: {
+    title: (name: string) => `Measured: ${name}`,
+    measured: (unit: string) => `Measured, ${unit}`,
+    computed: (unit: string) => `Computed, ${unit}`,
+    residual: (unit: string) => `Difference, ${unit}`,
+    share: 'Difference',
+    notMeasured: 'no points here',
+    other: '–',
+  },
+
   fit: {
     title: 'Fitted coefficients',
     none: 'A fit changes what geometry cannot give, each coefficient within what it is known to, until the curve runs through the points. The physical values stay as they are.',

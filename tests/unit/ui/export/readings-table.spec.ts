@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../../src/model/project.ts';
-import type { ReadoutGroup } from '../../../../src/ui/charts/readout-rows.ts';
+import type { ReadoutGroup } from '../../../../src/ui/charts/readout-group.ts';
 import { exportName } from '../../../../src/ui/export/file-name.ts';
 import { forClipboard, forFile, readingRows } from '../../../../src/ui/export/readings-table.ts';
 import { point } from './points.ts';
