@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { cell, demoText, onBench } from './bench-page.ts';
+import { barriers, cell, demoText, onBench } from './bench-page.ts';
 
 const words = text.sectionParts;
 const demo = JSON.parse(demoText());
@@ -12,6 +12,7 @@ const { ports } = demo.damper.valves.pistonCompression;
 
 const heights = (page: Page, name: string) =>
   page.locator(`.section fieldset[aria-label="${text.section.axial}"]`).getByRole('button', { name });
+const unfold = (page: Page) => page.getByRole('button', { name: text.sectionView.look, exact: true }).click();
 const walk = (page: Page) => page.getByRole('listbox', { name: words.walk });
 const readout = (page: Page) => page.locator('.part-readout');
 
@@ -45,12 +46,35 @@ describe('the scale of the section', () => {
       expect(await axial()).toBeGreaterThan(1);
       expect(await stated()).toBe(text.sectionView.heightsExaggerated(await axial()));
       expect((await measured()) / (await axial())).toBeCloseTo(1, 1);
+      await unfold(page);
       await heights(page, text.sectionView.heightsWhy.true).click();
       expect(await stated()).toBe(text.sectionView.heightsTrue);
       expect(await measured()).toBeCloseTo(1, 1);
       expect(await page.locator('.title-block').textContent()).toContain('heights true');
       await heights(page, text.sectionView.heightsWhy.factor(10)).click();
       expect(await stated()).toBe(text.sectionView.heightsExaggerated(10));
+    }));
+});
+
+describe('how the section is drawn', () => {
+  it('is folded away in one row with its name, unfolds by keys, and Escape leads back to its button', () =>
+    onBench(async (page) => {
+      const header = page.locator('.sheet.section > header');
+      const [row, button] = [await header.boundingBox(), await header.locator('button').first().boundingBox()];
+      expect(row?.height).toBeLessThan(2 * (button?.height ?? Number.NaN));
+      expect(await page.locator('#section-look').count()).toBe(0);
+      const look = page.getByRole('button', { name: text.sectionView.look, exact: true });
+      await look.focus();
+      await page.keyboard.press('Enter');
+      expect(await look.getAttribute('aria-expanded')).toBe('true');
+      await page.keyboard.press('Tab');
+      expect(
+        await heights(page, text.sectionView.heightsWhy.fit).evaluate((each) => each === document.activeElement),
+      ).toBe(true);
+      expect(await barriers(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+      expect(await page.locator('#section-look').count()).toBe(0);
+      expect(await look.evaluate((each) => each === document.activeElement)).toBe(true);
     }));
 });
 
@@ -82,6 +106,7 @@ describe('the shades of stress', () => {
           .first()
           .evaluate((shim) => getComputedStyle(shim).fill);
       expect(await fill()).toContain('stress-0');
+      await unfold(page);
       const toggle = page.getByRole('button', { name: text.sectionView.stress, exact: true });
       await toggle.click();
       expect(await toggle.getAttribute('aria-pressed')).toBe('false');

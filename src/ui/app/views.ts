@@ -6,6 +6,7 @@ import type { Build, Valving } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { isSolved, pointAt, pointsOf, type StackState, stackAt } from '../section/shape-at.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';
+import { extremesOf, liftAt } from '../section/wave-shape.ts';
 import { type Direction, stackOf, valvingAt } from './places.ts';
 import { type Outcome, outcomes } from './solve.ts';
 import type { FailedForce, ForcePoint, StackPlace, StackTable, Theory } from './solved.ts';
@@ -32,6 +33,8 @@ export interface DrawnStack {
   readonly theory?: Theory;
   /** The rim ruffles from this pressure on, if anywhere: outside the proven range. */
   readonly waves?: StackTable['waves'];
+  /** Somewhere in its table it waves round the circle. */
+  readonly mayWave?: boolean;
 }
 
 function drawnOf(build: Build, valving: Valving): DrawnStack {
@@ -41,13 +44,15 @@ function drawnOf(build: Build, valving: Valving): DrawnStack {
   // While a layout without this place is still being solved anew, its stack is drawn at rest.
   const solved = outcome?.build.valves[place.value];
   if (!outcome || !solved || !state || !point || !isSolved(point)) return { build, valving };
+  const table = tableOf(outcome, stackOf(place.value));
   return {
     build,
     valving: solved,
     state,
     point,
     theory: outcome.curve?.theory,
-    waves: tableOf(outcome, stackOf(place.value))?.waves,
+    waves: table?.waves,
+    mayWave: table?.points.some(({ wave }) => wave !== undefined && wave.waves > 0),
   };
 }
 
@@ -68,6 +73,12 @@ export const shownState = computed(() => {
   return state && state.shimStress_Pa.length === shims ? state : undefined;
 });
 
+/** The largest lift of any rim, at the crest where the stack waves [m]. */
+function highestRim({ shape }: StackState): number {
+  const crest = extremesOf(shape)?.crest ?? 0;
+  return Math.max(...shape.lift_m.map((_, shim) => liftAt(shape, shim, crest).at(-1) ?? 0));
+}
+
 /** The largest rim lift within the speeds on show, so that the drawing keeps its scale while the cursor moves [mm]. */
 export function tallestLift(buildId: string): number {
   const outcome = outcomes.value.get(buildId);
@@ -78,5 +89,5 @@ export function tallestLift(buildId: string): number {
     isSolved(p) ? (stackAtWork(p, stack)?.shimPressure_Pa ?? 0) : 0,
   );
   const reached = stackAt(table, Math.max(0, ...pressures));
-  return reached ? millimetresFromMetres(Math.max(...reached.shimEdgeLift_m)) : 0;
+  return reached ? millimetresFromMetres(highestRim(reached)) : 0;
 }

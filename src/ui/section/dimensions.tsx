@@ -6,7 +6,7 @@ import { show, showLength } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import type { Plan, Side } from './plan.ts';
 import { PIXELS_PER_MM } from './scale.ts';
-import type { Sheet } from './sheet.ts';
+import { NARROW_PX, type Sheet } from './sheet.ts';
 
 /** Round lengths for the bar that stands for the heights [mm]. */
 const BAR_HEIGHTS = [0.1, 0.2, 0.5, 1, 2, 5] as const;
@@ -20,7 +20,7 @@ export function ScaleMark({ sheet }: { sheet: Sheet }): JSX.Element {
   const height_mm = BAR_HEIGHTS.filter((mm) => mm * sheet.axialPixelsPerMm <= TALLEST_BAR_PX).at(-1) ?? BAR_HEIGHTS[0];
   const high = height_mm * sheet.axialPixelsPerMm;
   // Beside the bars, or under them where the legend stands beside.
-  const place = sheet.extent === 'full' ? { x: long + 5, y: -22 } : { x: 0, y: 17 };
+  const place = sheet.width >= NARROW_PX ? { x: long + 5, y: -22 } : { x: 0, y: 17 };
   const left = sheet.axisX - (sheet.extent === 'full' ? sheet.x(sheet.boreRadius_mm) - 14 : -14);
   return (
     <g class="scale-mark" transform={`translate(${left} 42)`} data-axial={sheet.axial}>

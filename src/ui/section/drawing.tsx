@@ -5,23 +5,21 @@ import { lineOf } from '../app/lines.ts';
 import { valvingAt } from '../app/places.ts';
 import { place, visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
-import { ghostStack, tallestLift } from '../app/views.ts';
+import { type DrawnStack, ghostStack, tallestLift } from '../app/views.ts';
 import { text } from '../text/en.ts';
 import { Dimensions, ScaleMark } from './dimensions.tsx';
-import { type DrawnSection, drawnSection } from './drawn-section.ts';
+import { cutStacks, type DrawnSection, drawnSection } from './drawn-section.ts';
 import { drawingHeight } from './geometry.ts';
 import { OilNumbers } from './oil-streams.tsx';
 import { PartWalk } from './part-walk.tsx';
 import { type Plan, planOf } from './plan.ts';
 import { axialFactor, markPart } from './section-choices.ts';
 import { sectionParts } from './section-parts.ts';
-import { laySheet, type Sheet } from './sheet.ts';
+import { laySheet, NARROW_PX, type Sheet } from './sheet.ts';
 import { StressGradients, StressLegend } from './stress-shading.tsx';
 import { TitleBlock } from './title-block.tsx';
-import { ValveHalf } from './valve-half.tsx';
-
-/** Narrow sheets have one half, so that it can be large [px]. */
-const NARROW_PX = 440;
+import { type Ghost, ValveHalf } from './valve-half.tsx';
+import { WaveCaptions } from './wave-captions.tsx';
 
 function Hatch({ id, turn }: { id: string; turn: number }): JSX.Element {
   return (
@@ -49,23 +47,44 @@ function Defs({ sheet, section }: { sheet: Sheet; section: DrawnSection }): JSX.
   );
 }
 
+interface DrawnHalf {
+  readonly plan: Plan;
+  readonly ghost?: Ghost;
+}
+
+/** The same on both sides of the axis, or crest and trough of what waves. */
+function halvesOf(plan: Plan): { left: DrawnHalf; right: DrawnHalf } {
+  const { sheet, section } = plan;
+  const stack = ghostStack.value;
+  const cuts = stack && cutStacks(stack, section.body);
+  const ghostOf = (cut: DrawnStack | undefined): Pick<DrawnHalf, 'ghost'> => {
+    const drawn = cut ?? stack;
+    return drawn ? { ghost: { stack: drawn, colour: lineOf(drawn.build.id).colour } } : {};
+  };
+  const planOfCut = (cut: DrawnSection | undefined): Plan => (cut ? planOf(sheet, cut) : plan);
+  return {
+    left: { plan: planOfCut(section.waved?.crest), ...ghostOf(cuts?.crest) },
+    right: { plan: planOfCut(section.waved?.trough), ...ghostOf(cuts?.trough) },
+  };
+}
+
 /** Two halves: the left one shows the oil, the right one what is measured. One half shows both. */
 function Halves({ plan }: { plan: Plan }): JSX.Element {
-  const { sheet } = plan;
-  const ghost = ghostStack.value;
-  const ghosted = ghost && { stack: ghost, colour: lineOf(ghost.build.id).colour };
+  const { sheet, section } = plan;
+  const { left, right } = halvesOf(plan);
   const half = sheet.extent === 'half';
   return (
     <>
       <g transform={`translate(${sheet.axisX} 0)`}>
-        <ValveHalf plan={plan} ghost={ghosted} hatch="url(#hatch-right)" oil={half} />
+        <ValveHalf {...right} hatch="url(#hatch-right)" oil={half} />
       </g>
       <g transform={`translate(${sheet.axisX} 0) scale(-1 1)`} clip-path={half ? 'url(#beside-axis)' : undefined}>
-        <ValveHalf plan={plan} ghost={ghosted} hatch="url(#hatch-left)" oil={!half} />
+        <ValveHalf {...left} hatch="url(#hatch-left)" oil={!half} />
       </g>
       <path class="axis" d={`M${sheet.axisX} 4V${sheet.height - 2}`} />
-      <OilNumbers plan={plan} side={half ? 1 : -1} />
-      {!half && <Dimensions plan={plan} side={1} />}
+      <OilNumbers plan={left.plan} side={half ? 1 : -1} />
+      {!half && <Dimensions plan={right.plan} side={1} />}
+      {section.waved && <WaveCaptions sheet={sheet} waved={section.waved} />}
     </>
   );
 }
@@ -74,7 +93,9 @@ function sheetOf({ width, height }: { width: number; height: number }, { stack, 
   const tops = visibleBuilds.value.map((build) => drawingHeight(valvingAt(build, place.value), tallestLift(build.id)));
   return laySheet({
     ...{ width, height },
-    extent: width < NARROW_PX ? 'half' : 'full',
+    // One half, so that it can be large; crest and trough need both.
+    extent: width < NARROW_PX && !stack.mayWave ? 'half' : 'full',
+    captions: stack.mayWave,
     boreRadius_mm: damper.boreDiameter_mm / 2,
     top_mm: Math.max(drawingHeight(stack.valving, 0), ...tops),
     axial: axialFactor.value,
@@ -87,13 +108,13 @@ const pointAt = ({ target }: PointerEvent): void => {
 };
 
 function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): JSX.Element {
-  const { stack, damper, outlines } = section;
+  const { stack, damper, outlines, waved } = section;
   const where = text.placeOf(damper.layout, place.value).name;
   const wall = sheet.axisX + sheet.x(damper.boreDiameter_mm / 2);
   return (
     <svg
       role="img"
-      aria-label={text.section.describe(stack.build.name, where, outlines.length)}
+      aria-label={`${text.section.describe(stack.build.name, where, outlines.length)}${waved ? text.wave.describe(waved.waves) : ''}`}
       width={sheet.width}
       height={sheet.height}
       data-state={stack.state ? 'bent' : 'at-rest'}
@@ -105,7 +126,7 @@ function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): J
       <Defs sheet={sheet} section={section} />
       <Halves plan={planOf(sheet, section)} />
       <ScaleMark sheet={sheet} />
-      <StressLegend section={section} right={wall - 14} width={sheet.extent === 'half' ? 100 : 150} />
+      <StressLegend section={section} right={wall - 14} width={sheet.width < NARROW_PX ? 100 : 150} />
     </svg>
   );
 }
@@ -117,7 +138,7 @@ export function Drawing({ children }: { children?: ComponentChildren }): JSX.Ele
   const sheet = sheetOf(size, section);
   return (
     <>
-      <div class="drawing" ref={ref}>
+      <div class={section.stack.mayWave ? 'drawing waved' : 'drawing'} ref={ref}>
         {size.width > 0 && <Picture sheet={sheet} section={section} />}
         <PartWalk />
       </div>

@@ -6,7 +6,7 @@ export const PIXELS_PER_MM = 96 / millimetresFromInches(1);
 
 /** Preferred enlargements of a workshop drawing. */
 export const RADIAL_SCALES = [0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10] as const;
-export const AXIAL_FACTORS = [1, 2, 3, 5, 8, 10, 15, 20] as const;
+export const AXIAL_FACTORS = [1, 2, 3, 4, 5, 8, 10, 15, 20] as const;
 
 export interface SectionScale {
   /** Drawing : part, along the radius. */

@@ -1,9 +1,10 @@
-/** How the section is drawn, the same beside the bench and in the large view. */
+/** How the section is drawn: folded away beside the bench, open in the large view. */
 import type { JSX } from 'preact';
 import { place, places, project, showPlace } from '../app/store.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { sectionChoices } from '../export/section-export.ts';
 import { Choice } from '../panels/choice.tsx';
+import { FoldOut } from '../panels/fold-out.tsx';
 import { text } from '../text/en.ts';
 import { HEIGHTS, type Heights, heights, stressShown } from './section-choices.ts';
 
@@ -18,32 +19,67 @@ const heightsTitle = (each: Heights): string => {
   return each === '1' ? drawnTrue : factor(Number(each));
 };
 
+function HeightsChoice(): JSX.Element {
+  return (
+    <Choice
+      label={text.section.axial}
+      options={HEIGHTS}
+      chosen={heights.value}
+      name={heightsName}
+      title={heightsTitle}
+      onChoose={(each) => {
+        heights.value = each;
+      }}
+    />
+  );
+}
+
+function StressToggle(): JSX.Element {
+  return (
+    <button
+      type="button"
+      class="button toggle"
+      aria-pressed={stressShown.value}
+      title={text.sectionView.stressWhy}
+      onClick={() => {
+        stressShown.value = !stressShown.value;
+      }}
+    >
+      {text.sectionView.stress}
+    </button>
+  );
+}
+
+export const SectionExport = (): JSX.Element => <ExportMenu of={text.export.sheets.section} choices={sectionChoices} />;
+
+/** All in the row: the large view has the room. */
 export function SectionControls(): JSX.Element {
   return (
     <>
-      <Choice
-        label={text.section.axial}
-        options={HEIGHTS}
-        chosen={heights.value}
-        name={heightsName}
-        title={heightsTitle}
-        onChoose={(each) => {
-          heights.value = each;
-        }}
-      />
-      <button
-        type="button"
-        class="button toggle"
-        aria-pressed={stressShown.value}
-        title={text.sectionView.stressWhy}
-        onClick={() => {
-          stressShown.value = !stressShown.value;
-        }}
-      >
-        {text.sectionView.stress}
-      </button>
-      <ExportMenu of={text.export.sheets.section} choices={sectionChoices} />
+      <HeightsChoice />
+      <StressToggle />
+      <SectionExport />
     </>
+  );
+}
+
+/** The same behind one button. */
+export function SectionLook(): JSX.Element {
+  return (
+    <FoldOut name="section-look" label={text.sectionView.look} icon="fold">
+      {() => (
+        <>
+          <div class="look-row">
+            <span aria-hidden="true">{text.section.axial}</span>
+            <HeightsChoice />
+          </div>
+          <div class="look-row">
+            <span aria-hidden="true">{text.sectionView.shading}</span>
+            <StressToggle />
+          </div>
+        </>
+      )}
+    </FoldOut>
   );
 }
 

@@ -7,6 +7,7 @@ import { rolesOf } from '../app/roles.ts';
 import { text } from '../text/en.ts';
 import { type DrawnSection, drawnSection } from './drawn-section.ts';
 import type { ShimOutline } from './geometry.ts';
+import { inPlanes, planesOf } from './planes.ts';
 import type { PartMark } from './section-choices.ts';
 import type { Stream } from './streams.ts';
 import { peakOf } from './stress-shade.ts';
@@ -37,14 +38,16 @@ const surfaceName = (surface: Surface): string =>
   typeof surface === 'number' ? words.shimOf(surface + 1) : words.surface[surface];
 
 /** Where a surface bears what lies above it. */
-function contactFigure({ touching }: DrawnSection, surface: Surface): Figure[] {
-  const places = (touching?.contacts ?? [])
-    .filter(({ below }) => below === surface)
-    .map(({ above, from, to }) => {
-      const [inner, outer] = [showLength(from.r * 2), showLength(to.r * 2)];
-      return words.touchesAt(surfaceName(above), inner === outer ? words.point(inner) : words.stretch(inner, outer));
-    });
-  return places.length > 0 ? [[words.touches, places.join(', ')]] : [];
+function contactFigures(section: DrawnSection, surface: Surface): Figure[] {
+  return planesOf(section).flatMap(({ section: { touching }, named }): Figure[] => {
+    const places = (touching?.contacts ?? [])
+      .filter(({ below }) => below === surface)
+      .map(({ above, from, to }) => {
+        const [inner, outer] = [showLength(from.r * 2), showLength(to.r * 2)];
+        return words.touchesAt(surfaceName(above), inner === outer ? words.point(inner) : words.stretch(inner, outer));
+      });
+    return places.length > 0 ? [[named(words.touches), places.join(', ')]] : [];
+  });
 }
 
 function portPart({ body: { ports }, work }: DrawnSection): SectionPart {
@@ -67,25 +70,27 @@ function seatPart(section: DrawnSection): SectionPart {
   ];
   const solved: Figure[] = state
     ? [
-        [words.opens, show('lift', state.seatOpening_m)],
+        ...inPlanes(section, words.opens, (each) => show('lift', each.seatOpening_m)),
         [words.force, show('force', state.seatForce_N)],
-        ...contactFigure(section, 'seat'),
+        ...contactFigures(section, 'seat'),
       ]
     : [];
   return { id: partId.seat, name: words.seat, figures: [...figures, ...solved] };
 }
 
-function stressFigures({ stack: { state } }: DrawnSection, outline: ShimOutline): Figure[] {
+function stressFigures(section: DrawnSection, outline: ShimOutline): Figure[] {
+  const { state } = section.stack;
   if (!state) return [];
   const { shim } = outline;
   const figures: Figure[] = [
-    [words.rimLift, show('lift', state.shimEdgeLift_m[shim])],
+    ...inPlanes(section, words.rimLift, ({ shimEdgeLift_m }) => show('lift', shimEdgeLift_m[shim])),
     [words.radialStress, show('stress', state.shimStress_Pa[shim])],
   ];
   if (!state.stresses) return figures;
   const peak = peakOf(outline, state.stresses.equivalent_Pa[shim]);
   const limit = state.stresses.yield_Pa[shim];
-  figures.push([words.equivalentStress, words.at(show('stress', peak.stress_Pa), showLength(peak.r * 2))]);
+  const name = section.waved ? text.wave.at.crest(words.equivalentStress) : words.equivalentStress;
+  figures.push([name, words.at(show('stress', peak.stress_Pa), showLength(peak.r * 2))]);
   if (limit === null) return figures;
   const share = showPercent(peak.stress_Pa / limit);
   return [...figures, [words.ofYield, peak.stress_Pa > limit ? words.overYield(share) : share]];
@@ -102,17 +107,24 @@ function shimParts(section: DrawnSection): SectionPart[] {
       id: partId.shim(outline.shim),
       row,
       name: words.shim(outline.shim + 1, text.stack.roles[roles[row]]),
-      figures: [[words.size, size], ...stressFigures(section, outline), ...contactFigure(section, outline.shim)],
+      figures: [[words.size, size], ...stressFigures(section, outline), ...contactFigures(section, outline.shim)],
     };
   });
 }
 
-function gapParts({ touching }: DrawnSection): SectionPart[] {
-  return (touching?.gaps ?? []).map((gap) => ({
-    id: partId.gap(gap),
-    name: words.gap(surfaceName(gap.below), surfaceName(gap.above)),
-    figures: [[words.widest, words.at(liftLength(gap.top_mm - gap.bottom_mm), showLength(gap.r * 2))]],
-  }));
+/** A gap that is open in one plane alone is told there. */
+function gapParts(section: DrawnSection): SectionPart[] {
+  const parts = new Map<string, SectionPart>();
+  for (const plane of planesOf(section)) {
+    for (const gap of plane.section.touching?.gaps ?? []) {
+      const id = partId.gap(gap);
+      const name = words.gap(surfaceName(gap.below), surfaceName(gap.above));
+      const widest = words.at(liftLength(gap.top_mm - gap.bottom_mm), showLength(gap.r * 2));
+      const figures = [...(parts.get(id)?.figures ?? []), [plane.named(words.widest), widest] as const];
+      parts.set(id, { id, name, figures });
+    }
+  }
+  return [...parts.values()];
 }
 
 function heldParts({ stack: { valving, state } }: DrawnSection): SectionPart[] {
@@ -132,14 +144,13 @@ function heldParts({ stack: { valving, state } }: DrawnSection): SectionPart[] {
   return [clamp, { id: partId.plate, name: words.plate, figures }];
 }
 
-function streamParts({ streams }: DrawnSection): SectionPart[] {
+function streamParts({ streams, stack: { state }, waved }: DrawnSection): SectionPart[] {
   return streams.map((stream) => {
     const { name, speed_m_s, flow_m3_s, share } = stream;
     const speed: Figure[] = speed_m_s === undefined ? [] : [[words.speed, show('jet', speed_m_s)]];
-    const rest: Figure[] = [
-      [words.flow, show('flow', flow_m3_s)],
-      [words.share, showPercent(share)],
-    ];
+    const through: Figure[] =
+      waved && state && name === 'shims' ? [[text.wave.ofMean(words.opens), show('lift', state.seatOpening_m)]] : [];
+    const rest: Figure[] = [...through, [words.flow, show('flow', flow_m3_s)], [words.share, showPercent(share)]];
     return { id: partId.stream(stream), name: words.streams[name], figures: [...speed, ...rest] };
   });
 }

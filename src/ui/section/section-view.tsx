@@ -6,7 +6,7 @@ import { Drawing } from './drawing.tsx';
 import { LargeView } from './large-view.tsx';
 import { PartsTable } from './parts-table.tsx';
 import { isLarge } from './section-choices.ts';
-import { PlaceChoice, SectionControls } from './section-controls.tsx';
+import { PlaceChoice, SectionExport, SectionLook } from './section-controls.tsx';
 
 /** It keeps its place while the large view is open, and takes the focus back when that closes. */
 function EnlargeButton(): JSX.Element {
@@ -33,8 +33,13 @@ export function SectionView(): JSX.Element {
       <header>
         <h2>{text.section.title}</h2>
         {!isLarge.value && <PlaceChoice />}
-        <span class="group axial">
-          {!isLarge.value && <SectionControls />}
+        <span class="group look">
+          {!isLarge.value && (
+            <>
+              <SectionLook />
+              <SectionExport />
+            </>
+          )}
           <EnlargeButton />
         </span>
       </header>

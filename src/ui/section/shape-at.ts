@@ -1,6 +1,7 @@
 /** Looking up what the solver computed: between two computed points, straight lines. No mechanics here. */
-import type { ConvergedLift, FailedForce, ForceCurve, ForcePoint, StackShape, StackTable } from '../app/solved.ts';
+import type { ConvergedLift, FailedForce, ForceCurve, ForcePoint, StackTable } from '../app/solved.ts';
 import { pointBetween } from './point-between.ts';
+import { shapeBetween, type WaveShape } from './wave-shape.ts';
 
 export const isSolved = (point: ForcePoint | FailedForce): point is ForcePoint => point.status === 'converged';
 
@@ -21,7 +22,8 @@ export function bracket(xs: readonly number[], x: number): { low: number; high: 
 /** What a drawing and a table show of one stack at one pressure. */
 export interface StackState {
   readonly pressure_Pa: number;
-  readonly shape: StackShape;
+  readonly shape: WaveShape;
+  /** Opening and lifts are means round the circle where the stack waves. */
   readonly seatOpening_m: number;
   readonly shimEdgeLift_m: readonly number[];
   readonly shimStress_Pa: readonly number[];
@@ -40,11 +42,6 @@ export interface ShimStresses {
   readonly yield_Pa: readonly (number | null)[];
 }
 
-function shapeBetween(a: StackShape, b: StackShape, share: number): StackShape {
-  const lift_m = a.lift_m.map((row, s) => row.map((value, i) => between(value, b.lift_m[s][i], share)));
-  return { ...a, lift_m };
-}
-
 function stressesBetween(table: StackTable, low: number, high: number, share: number): ShimStresses | undefined {
   if (!table.stresses) return undefined;
   const { equivalent_Pa, yield_Pa } = table.stresses;
@@ -56,7 +53,7 @@ function stateBetween(a: ConvergedLift, b: ConvergedLift, share: number): StackS
   const at = (key: 'seatForce_N' | 'plateForce_N' | 'clampForce_N'): number => between(a[key], b[key], share);
   return {
     pressure_Pa: between(a.pressure_Pa, b.pressure_Pa, share),
-    shape: shapeBetween(a.shape, b.shape, share),
+    shape: shapeBetween(a, b, share),
     seatOpening_m: between(a.seatOpening_m, b.seatOpening_m, share),
     shimEdgeLift_m: betweenLists(a.shimEdgeLift_m, b.shimEdgeLift_m, share),
     shimStress_Pa: betweenLists(a.shimStress_Pa, b.shimStress_Pa, share),

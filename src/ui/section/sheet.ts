@@ -4,6 +4,9 @@ import { chooseScale, type SectionScale } from './scale.ts';
 
 export type Extent = 'full' | 'half';
 
+/** Narrower sheets have no room for scale and legend side by side [px]. */
+export const NARROW_PX = 440;
+
 export interface Sheet extends SectionScale {
   readonly width: number;
   readonly height: number;
@@ -18,7 +21,7 @@ export interface Sheet extends SectionScale {
 
 /** Room above the stack for the clamp nut, below the hub plane for the body, beside the bore for the tube [px]. */
 const BESIDE = 12;
-const above = (height: number): number => Math.min(84, height * 0.17);
+const above = (height: number, captions: boolean): number => (captions ? 90 : Math.min(84, height * 0.17));
 const below = (height: number): number => Math.min(150, height * 0.26);
 /** In a half section the axis stands this far from the edge, so that the post shows across it [px]. */
 const AXIS_INSET = 34;
@@ -31,12 +34,16 @@ export interface SheetRequest {
   /** Highest point of stack, lift and plate. */
   readonly top_mm: number;
   readonly axial?: number;
+  /** Whether each half has a name over it, under scale and legend. */
+  readonly captions?: boolean;
 }
 
-export function laySheet({ width, height, extent, boreRadius_mm, top_mm, axial }: SheetRequest): Sheet {
+export function laySheet(request: SheetRequest): Sheet {
+  const { width, height, extent, boreRadius_mm, top_mm, axial, captions = false } = request;
   const span_mm = extent === 'full' ? boreRadius_mm * 2 : boreRadius_mm;
   const width_px = extent === 'full' ? width - 2 * BESIDE : width - BESIDE - AXIS_INSET;
-  const scale = chooseScale(span_mm, top_mm, { width_px, height_px: height - above(height) - below(height) }, axial);
+  const room = { width_px, height_px: height - above(height, captions) - below(height) };
+  const scale = chooseScale(span_mm, top_mm, room, axial);
   const drawn = span_mm * scale.pixelsPerMm;
   const axisX = extent === 'full' ? width / 2 : AXIS_INSET + Math.max(0, (width_px - drawn) / 2);
   const hubY = height - below(height);

@@ -89,9 +89,10 @@ interface LegendProps {
   readonly width: number;
 }
 
-export function StressLegend({ section: { stress }, right, width }: LegendProps): JSX.Element | null {
+export function StressLegend({ section: { stress, waved }, right, width }: LegendProps): JSX.Element | null {
   if (!stress || !stressShown.value) return null;
   const words = text.sectionView;
+  const name = waved ? text.wave.legend : words.legend;
   return (
     <g class="legend" transform={`translate(${right - width} ${TOP_PX})`}>
       <linearGradient id="stress-bar">
@@ -100,7 +101,7 @@ export function StressLegend({ section: { stress }, right, width }: LegendProps)
         ))}
       </linearGradient>
       <text x={width} y={-24} style={{ textAnchor: 'end' }}>
-        {words.legend(unitOfShown('stress'))}
+        {name(unitOfShown('stress'))}
       </text>
       <rect class="bar-box" width={width} height={BAR_PX} fill="url(#stress-bar)" />
       <Ticks stress={stress} width={width} />

@@ -14,9 +14,11 @@ const SMALL_DEFLECTION_LIMIT = 0.7;
 
 const largest = (values: readonly number[]): number => Math.max(...values);
 
-function cellsOf(sheet: Sheet, { build, state, theory }: DrawnStack): [string, string][] {
+function cellsOf(sheet: Sheet, stack: DrawnStack): [string, string][] {
+  const { build, state, theory } = stack;
   const none = text.readout.none;
   const { cells } = text.section;
+  const ofAll = (name: string): string => (state && state.shape.waves > 0 ? text.wave.ofMean(name) : name);
   const scale =
     sheet.axial === 1
       ? text.section.scaleTrue(`${sheet.radial}`)
@@ -27,8 +29,8 @@ function cellsOf(sheet: Sheet, { build, state, theory }: DrawnStack): [string, s
     [cells.theory, theory ? text.theory[theory] : none],
     [cells.cursor, show('speed', cursorSpeed.value)],
     [cells.pressure, state ? show('pressure', state.pressure_Pa) : none],
-    [cells.opening, state ? show('lift', state.seatOpening_m) : none],
-    [cells.lift, state ? show('lift', state.shimEdgeLift_m[0]) : none],
+    [ofAll(cells.opening), state ? show('lift', state.seatOpening_m) : none],
+    [ofAll(cells.lift), state ? show('lift', state.shimEdgeLift_m[0]) : none],
     [cells.stress, state ? show('stress', largest(state.shimStress_Pa)) : none],
   ];
 }

@@ -116,3 +116,10 @@ export function touching(outlines: readonly ShimOutline[], valving: Valving, bod
   const pairs = neighbours(outlines, valving, body).filter((pair) => !areOne(pair, outlines));
   return { contacts: pairs.flatMap(contactsOf), gaps: pairs.flatMap(gapOf) };
 }
+
+/** Least clearance over the seat land, never below nothing; undefined where no shim covers the land [mm]. */
+export function seatClearance(outlines: readonly ShimOutline[], valving: Valving, body: ValveBody): number | undefined {
+  const over = neighbours(outlines, valving, body).filter(({ below }) => below === 'seat');
+  const clear = over.flatMap(({ along }) => along.map(({ bottom, top }) => top - bottom));
+  return clear.length === 0 ? undefined : Math.max(0, Math.min(...clear));
+}

@@ -15,6 +15,7 @@ import { sectionPartWords } from './section-parts.ts';
 import { shimsWords } from './shims.ts';
 import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
+import { waveWords } from './wave.ts';
 
 export const text = {
   ...benchWords,
@@ -33,4 +34,5 @@ export const text = {
   ...materialWords,
   ...measureWords,
   ...sketchWords,
+  ...waveWords,
 };

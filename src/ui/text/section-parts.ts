@@ -61,6 +61,8 @@ export const sectionPartWords = {
     scale: (radial: string) => `Scale ${radial} : 1`,
     heightsTrue: 'heights true to scale',
     heightsExaggerated: (n: number) => `heights × ${n}, exaggerated`,
+    look: 'View',
+    shading: 'Shades',
     stress: 'Stress',
     stressWhy: 'Shade the shims by their stress',
     legend: (unit: string) => `Equivalent stress, ${unit}`,

@@ -28,6 +28,7 @@ const state = {
   plateForce_N: 0,
   clampForce_N: 0,
   shape: {
+    waves: 0,
     radius_m: Float64Array.of(0.006, 0.008, 0.014, 0.015),
     firstNode: [0, 0, 0, 0],
     lift_m: [
