@@ -23,6 +23,8 @@ import type {
   JobResults,
   LiftRequest,
   LiftResult,
+  PresentStacks,
+  SearchPresentRequest,
   SearchStartRequest,
   SensitivityRequest,
   SolverStatus,
@@ -74,6 +76,8 @@ export interface SolverClient {
   fit(request: FitRequest, options?: CallOptions): Promise<FitOutcome>;
   /** What a fit of a build may change. @throws SolverError */
   fitChoices(request: FitChoicesRequest, options?: CallOptions): Promise<FitChoicesResult>;
+  /** What a search begins from. @throws SolverError */
+  searchPresent(request: SearchPresentRequest, options?: CallOptions): Promise<PresentStacks>;
   /** One start of a search for stacks. @throws SolverError */
   searchStart(request: SearchStartRequest, options?: CallOptions): Promise<FoundByStart>;
   /** What each shim of one stack of a build does to the force. @throws SolverError */
@@ -124,6 +128,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
     fitChoices: (request, call) => ask({ kind: 'fit-choices', request }, call),
+    searchPresent: (request, call) => ask({ kind: 'search-present', request }, call),
     searchStart: (request, call) => ask({ kind: 'search-start', request }, call),
     sensitivity: (request, call) => ask({ kind: 'sensitivity', request }, call),
     toleranceSamples: (request, call) => ask({ kind: 'tolerance-samples', request }, call),

@@ -3,6 +3,8 @@ import type { Project } from '../src/model/project.ts';
 import type { SearchRequest } from '../src/model/search-request.ts';
 import type {
   ChassisQuestion,
+  FitChoice,
+  FitName,
   RatioWish,
   Samples,
   SearchSettings,
@@ -20,6 +22,13 @@ export interface SearchStartRequest {
   readonly start: number;
 }
 
+/** What a search begins from; its limits do not count. */
+export interface SearchPresentRequest {
+  readonly project: Project;
+  readonly request: SearchRequest;
+  readonly theory: Theory;
+}
+
 /** Sag, rates, frequency and damping ratios of the chassis of a project, for force curves that the page has. */
 export interface ChassisRequest extends ChassisQuestion {
   readonly project: Project;
@@ -30,10 +39,24 @@ export interface WantedCurveRequest extends RatioWish {
   readonly project: Project;
 }
 
+export interface FitRequest {
+  readonly project: Project;
+  readonly buildId: string;
+  /** Of the build; absent, all that are kept with it. */
+  readonly measurementIds?: readonly string[];
+  /** Coefficients that may change; absent, the usual ones. */
+  readonly names?: readonly FitName[];
+  readonly theory: Theory;
+}
+
 /** What a fit of a build may change. */
 export interface FitChoicesRequest {
   readonly project: Project;
   readonly buildId: string;
+}
+
+export interface FitChoicesResult {
+  readonly choices: readonly FitChoice[];
 }
 
 /** What each shim of one stack of a build does. */

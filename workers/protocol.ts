@@ -6,8 +6,6 @@ import type { Project } from '../src/model/project.ts';
 import type {
   ChassisReading,
   FailedBand,
-  FitChoice,
-  FitName,
   FitOutcome,
   ForceBand,
   ForceCurve,
@@ -15,6 +13,7 @@ import type {
   InputFault,
   LiftOptions,
   LiftResult,
+  PresentStacks,
   StackInput,
   StackSensitivity,
   Theory,
@@ -27,6 +26,9 @@ import type { CycleReading, CycleRequest, TraceRequest, TraceResult } from './cy
 import type {
   ChassisRequest,
   FitChoicesRequest,
+  FitChoicesResult,
+  FitRequest,
+  SearchPresentRequest,
   SearchStartRequest,
   SensitivityRequest,
   ToleranceReadingRequest,
@@ -106,16 +108,6 @@ export interface ForceBandsResult {
   readonly builds: Readonly<Record<string, BuildBands>>;
 }
 
-export interface FitRequest {
-  readonly project: Project;
-  readonly buildId: string;
-  /** Of the build; absent, all that are kept with it. */
-  readonly measurementIds?: readonly string[];
-  /** Coefficients that may change; absent, the usual ones. */
-  readonly names?: readonly FitName[];
-  readonly theory: Theory;
-}
-
 export interface LiftRequest {
   readonly stack: StackInput;
   readonly pressures_Pa: readonly number[];
@@ -130,10 +122,6 @@ export type BuildCycle =
 export interface CycleResult {
   /** By build id; one entry for each build asked for. */
   readonly cycles: Readonly<Record<string, BuildCycle>>;
-}
-
-export interface FitChoicesResult {
-  readonly choices: readonly FitChoice[];
 }
 
 /** Viscosities at 40 °C under which oils of one weight number are sold. */
@@ -152,6 +140,7 @@ export type Job =
   | { readonly kind: 'lift'; readonly request: LiftRequest }
   | { readonly kind: 'cycle'; readonly request: CycleRequest }
   | { readonly kind: 'search-start'; readonly request: SearchStartRequest }
+  | { readonly kind: 'search-present'; readonly request: SearchPresentRequest }
   | { readonly kind: 'chassis'; readonly request: ChassisRequest }
   | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
   | { readonly kind: 'trace'; readonly request: TraceRequest }
@@ -169,6 +158,7 @@ export interface JobResults {
   readonly lift: LiftResult;
   readonly cycle: CycleResult;
   readonly 'search-start': FoundByStart;
+  readonly 'search-present': PresentStacks;
   readonly chassis: ChassisReading;
   readonly 'wanted-curve': WantedCurve;
   readonly trace: TraceResult;

@@ -77,6 +77,8 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
     const { project, request, settings, start } = job.request;
     return solver.searchStart(project, request, settings, start, hooks);
   }
+  if (job.kind === 'search-present')
+    return solver.presentStacks(job.request.project, job.request.request, job.request.theory);
   if (job.kind === 'sensitivity') {
     const { project, buildId, ...question } = job.request;
     return solver.sensitivityForBuild(project, buildId, question, hooks);

@@ -13,9 +13,11 @@ import type {
   FoundByStart,
   LiftOptions,
   LiftResult,
+  PresentStacks,
   Project,
   RatioWish,
   Samples,
+  SearchPresentRequest,
   SearchStartRequest,
   SensitivityQuestion,
   SolveHooks,
@@ -68,6 +70,11 @@ export interface Solver {
     start: number,
     hooks: SolveHooks,
   ): FoundByStart;
+  presentStacks(
+    project: Project,
+    request: SearchPresentRequest['request'],
+    theory: SearchPresentRequest['theory'],
+  ): PresentStacks;
   chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
   wantedCurve(project: Project, wish: RatioWish): WantedCurve;
   driveOfTrace(request: TraceRequest): TraceResult;

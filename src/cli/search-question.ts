@@ -2,8 +2,10 @@
 
 import type { Project, ValvePlace } from '../model/project.ts';
 import type { SearchLimits, SearchRequest } from '../model/search-request.ts';
+import { presentStacks } from '../solver/index.ts';
 import { parseForceSpeed } from './aim-file.ts';
 import { UsageError, type Values } from './command.ts';
+import { theoryOf } from './commands/lift.ts';
 import { readInput } from './input.ts';
 import { numberList } from './number-list.ts';
 import { findBuild } from './occasions.ts';
@@ -19,8 +21,16 @@ export const LIMITS: readonly (readonly [option: string, limit: keyof SearchLimi
   ['max-changes', 'maxChanges', 'single shims added or taken out at most, all stacks together'],
   ['min-height-mm', 'minHeight_mm', 'height of one stack at least'],
   ['max-height-mm', 'maxHeight_mm', 'height of one stack at most'],
-  ['min-life-reserve', 'minFatigueReserve', 'reserve of endless life that every shim keeps; 1 unless said otherwise'],
-  ['min-yield-reserve', 'minYieldReserve', 'reserve of yield that every shim keeps; 1 unless said otherwise'],
+  [
+    'min-life-reserve',
+    'minFatigueReserve',
+    'reserve of endless life that every shim keeps; unless said otherwise 1, or that of the present stacks if it is less',
+  ],
+  [
+    'min-yield-reserve',
+    'minYieldReserve',
+    'reserve of yield that every shim keeps; unless said otherwise as that of life',
+  ],
   [
     'min-gas-margin-bar',
     'minGasMargin_bar',
@@ -38,14 +48,15 @@ const PLACES: Readonly<Record<string, ValvePlace>> = {
 export async function questionOf(project: Project, values: Values): Promise<SearchRequest> {
   const build = findBuild(project, values);
   const aim = await aimOf(project, values.get(AIM) ?? '');
-  return {
+  const request: SearchRequest = {
     buildId: build.id,
     places: placesOf(project, values.get(STACKS), aim),
     aim,
     source: sourceOf(project, values),
     keepFace: values.has(KEEP_FACE),
-    limits: limitsOf(values),
   };
+  const { usualReserves } = presentStacks(project, request, theoryOf(values));
+  return { ...request, limits: { ...usualReserves, ...limitsOf(values) } };
 }
 
 /** An aim of the project by id, else by name, else a file of speeds and forces. */
@@ -93,5 +104,5 @@ function limitsOf(values: Values): SearchLimits {
     const text = values.get(option);
     return text === undefined ? [] : [[limit, numberList(text, option, { from: 0, single: true })[0]]];
   });
-  return { minFatigueReserve: 1, minYieldReserve: 1, ...Object.fromEntries(given) };
+  return Object.fromEntries(given);
 }

@@ -61,6 +61,7 @@ export { type FitChoice, fitChoicesForBuild } from './from-model/fit-choices.ts'
 export { heatedMassesOf } from './from-model/heated-masses.ts';
 export { fitBuild, fitMeasured, type MeasuredFitOptions, measurementsOf } from './from-model/measured.ts';
 export { type FoundByStart, type FoundStacks, searchStart } from './from-model/search.ts';
+export { type PresentStacks, presentStacks } from './from-model/search-present.ts';
 export { type SensitivityQuestion, sensitivityForBuild } from './from-model/sensitivity.ts';
 export {
   type ForceSpread,

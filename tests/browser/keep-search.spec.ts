@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { demoText, settled } from './bench-page.ts';
+import { keeping } from '../../src/ui/text/keeping.ts';
+import { demoText, fromMenu, kept, settled } from './bench-page.ts';
 import { onQuietPage, openBench, storedIn } from './keep-page.ts';
-import { openSearch } from './search-page.ts';
+import { begin, inPhase, onSearch, openSearch, setEffort } from './search-page.ts';
 
 /** The database as version 2 left it: one project with one state, and no search. */
 const prepareSecondVersion = (page: Page, projectText: string): Promise<void> =>
@@ -48,4 +49,44 @@ it('work kept before there were searches is whole, and a search can be kept besi
     await openSearch(page);
     await page.locator('.run-bar[data-phase=idle]').waitFor();
     expect(await page.locator('[data-bar=trouble]').count()).toBe(0);
+  }));
+
+/** Projects that have a search, or a start of one, on this machine. */
+const searched = (page: Page): Promise<string[]> =>
+  page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const db = await asked(indexedDB.open('shimwright'));
+    const read = db.transaction(['searches', 'searchStarts']);
+    const [searches, starts] = await Promise.all([
+      asked<{ project: string }[]>(read.objectStore('searches').getAll()),
+      asked<{ project: string }[]>(read.objectStore('searchStarts').getAll()),
+    ]);
+    db.close();
+    return [...searches, ...starts].map(({ project }) => project);
+  });
+
+it('a search goes with its project when that is deleted for good, and not before', () =>
+  onSearch(async (page) => {
+    const words = keeping.projects;
+    await setEffort(page, { starts: 2, steps: 5, seed: 1, cores: 1 });
+    await kept(page);
+    await begin(page);
+    await inPhase(page, 'finished');
+    await expect.poll(async () => (await searched(page)).length).toBe(3);
+    const [id] = await searched(page);
+    const { projects } = await storedIn(page);
+    const name = projects.find((each) => each.id === id)?.name ?? '';
+    await fromMenu(page, words.open);
+    const act = (label: string) => page.getByRole('dialog').getByRole('button', { name: label, exact: true });
+    await act(words.remove(name)).click();
+    await act(words.forGood(name)).waitFor();
+    expect((await searched(page)).length).toBe(3);
+    await act(words.forGood(name)).click();
+    await act(words.forGoodYes).click();
+    await expect.poll(() => searched(page)).toEqual([]);
+    expect((await storedIn(page)).projects.map((each) => each.id)).not.toContain(id);
   }));

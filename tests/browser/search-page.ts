@@ -50,6 +50,7 @@ export async function setEffort(page: Page, { starts, steps, seed, cores }: Effo
 
 /** Lets stacks through whose shims have no reserve, so that a short search has a list. */
 export async function withoutReserves(page: Page): Promise<void> {
+  await page.getByLabel(words.reservesAsNow, { exact: true }).uncheck();
   for (const label of [words.lifeReserve, words.yieldReserve]) await page.getByLabel(label, { exact: true }).fill('');
 }
 
@@ -64,4 +65,4 @@ export const listed = (page: Page): Promise<string[]> =>
   page.locator('.found-card').evaluateAll((cards) => cards.map((card) => card.textContent ?? ''));
 
 export const percentOff = async (page: Page, rank: number): Promise<number> =>
-  Number.parseFloat((await page.locator(`[data-rank="${rank}"] header .hint`).textContent()) ?? '');
+  Number.parseFloat((await page.locator(`[data-rank="${rank}"] header [data-off]`).textContent()) ?? '');

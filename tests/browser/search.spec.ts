@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { presentStacks } from '../../src/solver/index.ts';
 import { searchWords as words } from '../../src/ui/text/search.ts';
+import { plantedStudy } from '../helpers/search-studies.ts';
 import { barriers, kept, SCREENS } from './bench-page.ts';
 import {
   begin,
@@ -64,6 +66,29 @@ describe('a search on the bench', () => {
     expect(lists[1]).toEqual(lists[0]);
   });
 
+  it('says how far the present stack is off, and asks for no more reserve than it has unless told to', () =>
+    onSearch(async (page) => {
+      await setEffort(page, SHORT);
+      await begin(page);
+      await inPhase(page, 'finished');
+      const { project, request } = plantedStudy();
+      const { judgement, usualReserves } = presentStacks(project, request, 'large-deflection');
+      if (!judgement) throw new Error('the present stack does not solve');
+      const said = async (): Promise<string> => (await page.locator('[data-present]').textContent()) ?? '';
+      expect(await said()).toContain(`${judgement.rms_N.toFixed(0)} N`);
+      expect(await said()).toContain(words.lifeAsked(usualReserves.minFatigueReserve.toFixed(2)));
+      const near = Number.parseFloat((await page.locator('[data-rank="1"] [data-rms]').textContent()) ?? '');
+      const share = Math.round(100 * (1 - near / judgement.rms_N));
+      expect(await page.locator('[data-rank="1"] [data-against-now]').textContent()).toBe(words.nearer(`${share} %`));
+      await page.getByLabel(words.reservesAsNow, { exact: true }).uncheck();
+      await page.getByLabel(words.lifeReserve, { exact: true }).fill('40');
+      await page.keyboard.press('Tab');
+      await begin(page);
+      await inPhase(page, 'finished');
+      expect(await said()).toContain(words.lifeAsked('40.00'));
+      expect(await page.locator('.results .nothing').textContent()).toContain(words.nothing);
+    }));
+
   it('pauses, goes on, and stops; what was found stays, through a reload too', () =>
     onSearch(async (page) => {
       await setEffort(page, SHORT);
@@ -105,14 +130,18 @@ describe('a search on the bench', () => {
   it('says which starts failed, and tries them again', () =>
     onSearch(
       async (page) => {
-        await setEffort(page, { ...SHORT, starts: 2 });
+        await setEffort(page, { ...SHORT, starts: 1 });
+        await begin(page);
+        await inPhase(page, 'finished');
+        // The solver that reads the question is there; those of the starts that follow are not.
         await page.route('**/solver.worker*', (route) => route.abort());
+        await setEffort(page, { ...SHORT, starts: 3 });
         await begin(page);
         await page.locator('.run-bar [data-failed="2"]').waitFor();
         await inPhase(page, 'finished');
         await page.unroute('**/solver.worker*');
         await page.getByRole('button', { name: words.retry }).click();
-        await expect.poll(() => startsDone(page), { timeout: 60_000 }).toBe(2);
+        await expect.poll(() => startsDone(page), { timeout: 60_000 }).toBe(3);
         expect(await page.locator('[data-failed]').count()).toBe(0);
       },
       { expected: [/solver\.worker/, /ERR_FAILED/] },

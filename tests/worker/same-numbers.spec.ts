@@ -10,6 +10,7 @@ import {
   type LiftOptions,
   parseTrace,
   peakForces,
+  presentStacks,
   readTolerance,
   type StackInput,
   searchStart,
@@ -100,6 +101,14 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
     const choices = fitChoicesForBuild(project, id);
     expect(choices.length).toBeGreaterThan(5);
     expect(await client.fitChoices({ project, buildId: id })).toStrictEqual({ choices });
+  });
+
+  it('what a search begins from', async () => {
+    const { project: searched, request } = plantedStudy();
+    const theory = 'large-deflection';
+    const present = presentStacks(searched, request, theory);
+    expect(present.judgement?.rms_N).toBeGreaterThan(0);
+    expect(await client.searchPresent({ project: searched, request, theory })).toStrictEqual(present);
   });
 
   it('a build driven over time', async () => {

@@ -73,7 +73,8 @@ class Supply {
   }
 }
 
-function searchProblem(project: Project, request: SearchRequest, theory: Theory) {
+/** @throws InputError as `searchStart` does */
+export function searchProblem(project: Project, request: SearchRequest, theory: Theory) {
   const { buildId, aim, places, limits = {} } = request;
   const damper = damperFromProject(project, buildId);
   const build = project.builds.find(({ id }) => id === buildId);

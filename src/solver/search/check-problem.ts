@@ -3,7 +3,17 @@ import { InputError } from '../../units/fault.ts';
 import type { AimPoint, SearchProblem, SearchSettings } from './types.ts';
 
 /** @throws InputError `search.aim.*`, `search.places.none`, `search.supply.none`, `search.settings.*` */
-export function checkProblem({ aim, places, supply }: SearchProblem, { seed, steps, answers }: SearchSettings): void {
+export function checkProblem(problem: SearchProblem, { seed, steps, answers }: SearchSettings): void {
+  checkAim(problem);
+  for (const [name, value] of Object.entries({ steps, answers })) {
+    if (!(Number.isInteger(value) && value >= 1))
+      refuse(`search.settings.${name}`, `settings.${name}`, String(value), 'a whole number of at least 1');
+  }
+  if (!Number.isInteger(seed)) refuse('search.settings.seed', 'settings.seed', String(seed), 'a whole number');
+}
+
+/** @throws InputError `search.aim.*`, `search.places.none`, `search.supply.none` */
+export function checkAim({ aim, places, supply }: SearchProblem): void {
   if (places.length === 0) refuse('search.places.none', 'places', 'none', 'at least one stack that may change');
   if (supply.length === 0) refuse('search.supply.none', 'supply', 'none', 'at least one shim');
   aim.forEach(checkPoint);
@@ -13,11 +23,6 @@ export function checkProblem({ aim, places, supply }: SearchProblem, { seed, ste
     const wanted = `a point with speed and force ${way < 0 ? 'below' : 'above'} 0, since the stack ${place} may change`;
     refuse('search.aim.direction', 'aim', `${aim.length} points, none of them`, wanted);
   }
-  for (const [name, value] of Object.entries({ steps, answers })) {
-    if (!(Number.isInteger(value) && value >= 1))
-      refuse(`search.settings.${name}`, `settings.${name}`, String(value), 'a whole number of at least 1');
-  }
-  if (!Number.isInteger(seed)) refuse('search.settings.seed', 'settings.seed', String(seed), 'a whole number');
 }
 
 function checkPoint({ shaftSpeed_m_s: v, force_N }: AimPoint, i: number): void {

@@ -74,17 +74,23 @@ export async function askedStudy(
   const aim = await aimPoints(of, form, theory, top_m_s);
   if (aim.length === 0) throw new NoQuestion(words.aimOtherWay);
   const { buildId, places, keepFace, limits, outerDiameters_mm, thicknesses_mm } = form;
+  const project = searchedProject(of, buildId);
+  const unlimited: SearchRequest = {
+    buildId,
+    places,
+    aim,
+    source: form.source === 'drawer' ? { kind: 'drawer' } : { kind: 'catalogue', outerDiameters_mm, thicknesses_mm },
+    keep: keptRows(of, form),
+    keepFace,
+  };
+  const present = await sideSolver().searchPresent(
+    { project, request: unlimited, theory },
+    { channel: 'search-present' },
+  );
   return {
-    project: searchedProject(of, buildId),
-    request: {
-      buildId,
-      places,
-      aim,
-      source: form.source === 'drawer' ? { kind: 'drawer' } : { kind: 'catalogue', outerDiameters_mm, thicknesses_mm },
-      keep: keptRows(of, form),
-      keepFace,
-      limits,
-    },
+    project,
+    present,
+    request: { ...unlimited, limits: form.reservesAsNow ? { ...limits, ...present.usualReserves } : limits },
     settings: { seed: form.seed, steps: form.steps, answers: 5, theory },
     starts: form.starts,
     aimName: aimName(of, form),

@@ -25,6 +25,8 @@ export interface SearchForm {
   readonly outerDiameters_mm: readonly number[];
   readonly thicknesses_mm: readonly number[];
   readonly limits: SearchLimits;
+  /** The least reserves are those of the present stacks, 1 at most; absent in what was kept before there was the choice. */
+  readonly reservesAsNow?: boolean;
   /** Rows that stay, by `rowKey`. */
   readonly keep: readonly string[];
   readonly keepFace: boolean;
@@ -62,6 +64,7 @@ function newForm(of: Project, buildId: string, all: readonly ValvePlace[]): Sear
     outerDiameters_mm: sizesOf(of.builds, 'outerDiameter_mm'),
     thicknesses_mm: sizesOf(of.builds, 'thickness_mm').reverse(),
     limits: { minFatigueReserve: 1, minYieldReserve: 1 },
+    reservesAsNow: true,
     keep: [],
     keepFace: false,
     ...EFFORT,

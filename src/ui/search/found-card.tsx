@@ -6,10 +6,11 @@ import type { ShimRow, ValvePlace } from '../../model/project.ts';
 import { describeDifference } from '../app/difference.ts';
 import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
-import { show, showField, showNumber, writeField } from '../app/quantities.ts';
+import { show, showField, writeField } from '../app/quantities.ts';
 import { project, selectBuild, undoEdit } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
+import { againstPresent, percent, reserve } from './judgement-words.ts';
 import { buildWith, namedBuild, pointed, previewed } from './preview.ts';
 import { StackFigure } from './stack-figure.tsx';
 import { buildOfStudy, type Study } from './study.ts';
@@ -20,11 +21,6 @@ interface CardProps {
   readonly rank: number;
 }
 
-const percent = (share: number): string => `${showNumber(share * 100, 1)} %`;
-function reserve(value: number | undefined): string {
-  if (value === undefined) return words.unknown;
-  return value < 1 ? text.shims.over(showNumber(value, 2)) : showNumber(value, 2);
-}
 const placeName = (place: ValvePlace): string => text.placeOf(project.value.damper.layout, place).name;
 
 /** A project that was edited meanwhile may hold other builds; the new one is that which was judged. */
@@ -119,6 +115,7 @@ export function FoundCard({ of, found, rank }: CardProps): JSX.Element {
   const { places } = of.request;
   const build = buildOfStudy(of);
   const rms = show('force', found.judgement.rms_N);
+  const now = of.present?.judgement;
   const point = (): void => {
     pointed.value = rank - 1;
   };
@@ -137,7 +134,15 @@ export function FoundCard({ of, found, rank }: CardProps): JSX.Element {
       <header>
         <h3>{words.rank(rank)}</h3>
         <p>
-          <strong data-rms>{rms}</strong> <span class="hint">{words.off(percent(found.judgement.rmsShare))}</span>
+          <strong data-rms>{rms}</strong>{' '}
+          <span class="hint" data-off>
+            {words.off(percent(found.judgement.rmsShare))}
+          </span>
+          {now && (
+            <span class="hint" data-against-now>
+              {againstPresent(found.judgement.rms_N, now.rms_N)}
+            </span>
+          )}
         </p>
       </header>
       <div class="found-stacks">

@@ -19,9 +19,11 @@ interface LimitEntry {
   readonly title?: string;
 }
 
-const LIMITS: readonly LimitEntry[] = [
+const RESERVES: readonly LimitEntry[] = [
   { limit: 'minFatigueReserve', label: words.lifeReserve, kind: 'plain' },
   { limit: 'minYieldReserve', label: words.yieldReserve, kind: 'plain' },
+];
+const LIMITS: readonly LimitEntry[] = [
   { limit: 'minGasMargin_bar', label: words.gasMargin, kind: 'gasPressure', title: words.gasMarginWhy },
   { limit: 'maxShims', label: words.maxShims, kind: 'count' },
   { limit: 'maxChanges', label: words.maxChanges, kind: 'count' },
@@ -76,10 +78,20 @@ function KeepRows({ place }: { place: ValvePlace }): JSX.Element | null {
 }
 
 export function LimitsPanel(): JSX.Element {
-  const { keepFace, places, keep } = form.value;
+  const { keepFace, places, keep, reservesAsNow = false } = form.value;
   return (
     <>
       <div class="search-fields">
+        <Tick
+          label={words.reservesAsNow}
+          checked={reservesAsNow}
+          onToggle={() => setForm({ reservesAsNow: !reservesAsNow })}
+        />
+        {reservesAsNow ? (
+          <p class="hint">{words.reservesAsNowWhy}</p>
+        ) : (
+          RESERVES.map((entry) => <Limit key={entry.limit} {...entry} />)
+        )}
         {LIMITS.map((entry) => (
           <Limit key={entry.limit} {...entry} />
         ))}

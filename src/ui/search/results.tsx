@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { project } from '../app/store.ts';
 import { searchWords as words } from '../text/search.ts';
 import { FoundCard } from './found-card.tsx';
+import { PresentLine } from './present-line.tsx';
 import { phase, ranked, study } from './run.ts';
 import { isCurrent, type Study } from './study.ts';
 
@@ -21,6 +22,7 @@ export function Results(): JSX.Element {
         {of && <span class="hint">{words.about(of.aimName, of.project.builds[0].name)}</span>}
       </header>
       {of && !isCurrent(of, project.value) && <p class="caution-text edited">{words.edited}</p>}
+      {of?.present && <PresentLine of={of} present={of.present} />}
       {found.length === 0 || !of ? (
         <p class="hint nothing">{emptyWords(of)}</p>
       ) : (

@@ -1,5 +1,5 @@
 /** One search: everything that its answers depend on, so that it goes on after a reload as it began. */
-import type { SearchStartRequest } from '../../../workers/protocol.ts';
+import type { PresentStacks, SearchStartRequest } from '../../../workers/protocol.ts';
 import { projectOfBuild } from '../../model/link-form.ts';
 import type { Build, Project } from '../../model/project.ts';
 import type { SearchForm } from './form.ts';
@@ -12,6 +12,8 @@ export interface Study {
   readonly request: SearchStartRequest['request'];
   readonly settings: SearchStartRequest['settings'];
   readonly starts: number;
+  /** What it begins from; absent in searches kept before it was told. */
+  readonly present?: PresentStacks;
   /** Name of the wanted curve, for a person. */
   readonly aimName: string;
   /** What the page showed, to show it again. */

@@ -50,6 +50,10 @@ export const fakeSolver: Solver = {
     for (let step = 0; step < steps && !shouldStop?.(); step++) onProgress?.(step + 1, steps);
     return { start, answers: [], counts: { proposed: steps, screened: 0, judged: 0 }, refused: 0 };
   },
+  presentStacks: (_, { buildId }) => {
+    if (buildId === 'unruly') throw new InputError(FAULT);
+    return { usualReserves: { minFatigueReserve: 0.5, minYieldReserve: 1 } };
+  },
   chassisReading: () => ({ status: 'incomplete', missing: [] }),
   wantedCurve: () => ({ status: 'no-swing' }),
   driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
