@@ -78,7 +78,12 @@ export const paste = (page: Page, selector: string, content: string): Promise<vo
     target.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
   }, content);
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const axeCode = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Into the page, once. */
+async function loadAxe(page: Page): Promise<void> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axeCode);
+}
 
 /** Widths of a desk, a tablet and a phone, and how the page is lit there. */
 export const SCREENS = [
@@ -94,7 +99,7 @@ export const SCREENS = [
  * @param within a part of the page; a sheet that is unfolded covers what is beneath it, which then counts as too small a target
  */
 export async function barriers(page: Page, within = 'html'): Promise<string[]> {
-  await page.evaluate(axe);
+  await loadAxe(page);
   return page.evaluate(async (part) => {
     const { axe: checker } = globalThis as unknown as {
       axe: { run(part: string, options: object): Promise<AxeResult> };
@@ -127,4 +132,16 @@ export async function barriers(page: Page, within = 'html'): Promise<string[]> {
 
 interface AxeResult {
   violations: { id: string; nodes: { html: string; target: string[] }[] }[];
+}
+
+/** What axe-core finds against the contrast of words alone: all that changes when the same page is lit in another way. */
+export async function paleWords(page: Page, within = 'html'): Promise<string[]> {
+  await loadAxe(page);
+  return page.evaluate(async (part) => {
+    const { axe: checker } = globalThis as unknown as {
+      axe: { run(part: string, options: object): Promise<AxeResult> };
+    };
+    const { violations } = await checker.run(part, { runOnly: { type: 'rule', values: ['color-contrast'] } });
+    return violations.flatMap(({ nodes }) => nodes.map(({ html }) => html.slice(0, 160)));
+  }, within);
 }

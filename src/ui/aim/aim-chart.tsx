@@ -18,7 +18,7 @@ import { MARGIN, type PlotView } from '../charts/plot-layout.ts';
 import { type Frame, scalesOf } from '../charts/plot-scales.ts';
 import { aimWords } from '../text/aim.ts';
 import { text } from '../text/en.ts';
-import { movedPoint, stepOf } from './aim-points.ts';
+import { movedPoint, nearestPlace, type Place, stepOf } from './aim-points.ts';
 import { chosenAim, withPoints } from './aim-store.ts';
 import { dampingOf } from './chassis-solve.ts';
 
@@ -77,24 +77,59 @@ function put(aim: Aim, at: number, wanted: AimPoint, session: string): void {
   editOrTell(() => withPoints(aim.id, movedPoint(aim.points, at, wanted)), words.move, session);
 }
 
-function Handle({ aim, at, frame }: { aim: Aim; at: number; frame: Frame }): JSX.Element {
+/** Where a point stands on the board [px]. */
+function placeOf({ shaftSpeed_m_s, force_N }: AimPoint, frame: Frame): Place {
+  const { x, y } = scalesOf(view.value, frame);
+  return { x: x(inShown('speed', Math.abs(shaftSpeed_m_s))), y: y(inShown('force', force_N)) };
+}
+
+interface HandleProps {
+  readonly aim: Aim;
+  readonly at: number;
+  readonly frame: Frame;
+  /** Which point is in hand, of all on the board. */
+  readonly held: { current: number | undefined };
+}
+
+/** Takes the point nearest to the press, since the reaches of points that lie close overlap. */
+function take(event: PointerEvent, aim: Aim, frame: Frame, held: HandleProps['held']): void {
+  const board = (event.currentTarget as HTMLElement).parentElement;
+  if (!board) return;
+  const { left, top } = board.getBoundingClientRect();
+  const pressed = { x: event.clientX - left, y: event.clientY - top };
+  const nearest = nearestPlace(
+    aim.points.map((point) => placeOf(point, frame)),
+    pressed,
+  );
+  const handle = board.querySelectorAll<HTMLElement>('.aim-handle')[nearest];
+  held.current = nearest;
+  // Away and back: another drag is another step of undo.
+  handle.blur();
+  handle.focus({ preventScroll: true });
+  handle.setPointerCapture(event.pointerId);
+}
+
+function Handle({ aim, at, frame, held }: HandleProps): JSX.Element {
   const session = useRef('');
-  const isHeld = useRef(false);
   const { shaftSpeed_m_s, force_N } = aim.points[at];
-  const { x, y, valueAt } = scalesOf(view.value, frame);
+  const { valueAt } = scalesOf(view.value, frame);
   const [low, high] = view.value.yRange;
+  const place = placeOf(aim.points[at], frame);
   const begin = (): void => {
     gestures++;
     session.current = `${aim.id} point ${gestures}`;
   };
   const drag = (event: PointerEvent): void => {
     const board = (event.currentTarget as HTMLElement).parentElement?.getBoundingClientRect();
-    if (!board || !isHeld.current) return;
+    if (!board || held.current !== at) return;
     const height = frame.height - MARGIN.t - MARGIN.b;
     const up = high - ((event.clientY - board.top - MARGIN.t) / height) * (high - low);
     const speed = Math.abs(fromShown('speed', valueAt(event.clientX - board.left)));
     const wanted = { shaftSpeed_m_s: Math.sign(shaftSpeed_m_s) * speed, force_N: fromShown('force', up) };
     put(aim, at, wanted, session.current);
+  };
+  const release = (): void => {
+    held.current = undefined;
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = stepOf(event.key, event.shiftKey);
@@ -106,7 +141,7 @@ function Handle({ aim, at, frame }: { aim: Aim; at: number; frame: Frame }): JSX
   return (
     <div
       class="aim-handle"
-      style={{ left: `${x(inShown('speed', Math.abs(shaftSpeed_m_s)))}px`, top: `${y(inShown('force', force_N))}px` }}
+      style={{ left: `${place.x}px`, top: `${place.y}px` }}
       role="slider"
       tabIndex={0}
       aria-label={words.point(at + 1)}
@@ -115,24 +150,21 @@ function Handle({ aim, at, frame }: { aim: Aim; at: number; frame: Frame }): JSX
       title={words.pointKeys}
       onFocus={begin}
       onKeyDown={onKeyDown}
-      onPointerDown={(event) => {
-        begin();
-        isHeld.current = true;
-        event.currentTarget.setPointerCapture(event.pointerId);
-      }}
+      onPointerDown={(event) => take(event, aim, frame, held)}
+      // The press has chosen what takes the keyboard; the browser would choose what lies on top.
+      onMouseDown={(event) => event.preventDefault()}
       onPointerMove={drag}
-      onPointerUp={() => {
-        isHeld.current = false;
-      }}
-      onPointerCancel={() => {
-        isHeld.current = false;
-      }}
-    />
+      onPointerUp={release}
+      onPointerCancel={release}
+    >
+      <span class="aim-reach" />
+    </div>
   );
 }
 
 export function AimChart(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
+  const held = useRef<number>(undefined);
   const aim = chosenAim.value;
   return (
     <div class="plot aim-plot" ref={ref} data-chart="aim">
@@ -143,7 +175,7 @@ export function AimChart(): JSX.Element {
             <LineNames lines={lines.value} view={view.value} frame={size} />
           </svg>
           {aim?.points.map((_, at) => (
-            <Handle key={at} aim={aim} at={at} frame={size} />
+            <Handle key={at} aim={aim} at={at} frame={size} held={held} />
           ))}
         </>
       )}

@@ -20,6 +20,18 @@ export function stepOf(key: string, isLarge: boolean): { force_N: number; speed_
   return move && { force_N: move[0], speed_m_s: move[1] };
 }
 
+/** On the board of a chart [px]. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Number of the place nearest to another. @param places at least one */
+export function nearestPlace(places: readonly Place[], to: Place): number {
+  const far = places.map(({ x, y }) => Math.hypot(x - to.x, y - to.y));
+  return far.indexOf(Math.min(...far));
+}
+
 /** The points with one moved: it stays on its side of rest and between its neighbours, so that its place in the list holds. */
 export function movedPoint(points: readonly AimPoint[], at: number, wanted: AimPoint): AimPoint[] {
   const isCompression = points[at].shaftSpeed_m_s > 0;

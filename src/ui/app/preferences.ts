@@ -101,8 +101,18 @@ printQuery.addEventListener('change', (event) => {
 
 export const isPrinting = (): boolean => printing.value;
 
+/** A person whose system lays its own colours over every page: light or dark is then told by those, not chosen here. */
+const forcedQuery = window.matchMedia('(forced-colors: active)');
+const forced = signal(forcedQuery.matches);
+forcedQuery.addEventListener('change', (event) => {
+  forced.value = event.matches;
+});
+
+export const hasForcedColours = (): boolean => forced.value && !printing.value;
+
 export const isDark = (): boolean => {
   if (printing.value) return false;
+  if (forced.value) return systemDark.value;
   return theme.value === 'system' ? systemDark.value : theme.value === 'dark';
 };
 
@@ -121,6 +131,6 @@ export function keepPreferences(): void {
   effect(() => store('shimwright.lessons-done', lessonsDone.value.join(' ')));
   effect(() => {
     store('shimwright.theme', theme.value);
-    document.documentElement.dataset.theme = isDark() ? 'dark' : 'light';
+    document.documentElement.dataset.theme = hasForcedColours() ? 'forced' : isDark() ? 'dark' : 'light';
   });
 }

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { isDark } from '../app/preferences.ts';
+import { hasForcedColours, isDark } from '../app/preferences.ts';
 import { chartSeparators } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
@@ -37,6 +37,8 @@ function afterPaint(run: () => void): () => void {
 function inkOf(element: Element, name: string): string {
   const probe = document.createElement('i');
   probe.style.color = `var(${name})`;
+  // The charts library draws with what it is given: forced colours would make every ink the same.
+  probe.style.forcedColorAdjust = 'none';
   element.append(probe);
   const colour = getComputedStyle(probe).color;
   probe.remove();
@@ -59,6 +61,7 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
   const board = useRef<HTMLDivElement>(null);
   const plotly = library.value;
   const dark = isDark();
+  const forced = hasForcedColours();
   const separators = chartSeparators();
   useEffect(() => afterPaint(() => void fetchLibrary()), []);
   const draw = (): void => {
@@ -70,7 +73,7 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
   };
   // Before the next paint: a frame of the readings alone would come first, and paper would not wait at all.
-  useLayoutEffect(draw, [view, width, height, plotly, dark, separators]);
+  useLayoutEffect(draw, [view, width, height, plotly, dark, forced, separators]);
   return (
     <>
       <div class="plot-board" ref={board} aria-hidden="true" />

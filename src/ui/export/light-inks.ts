@@ -17,6 +17,7 @@ export function onLightPage<T>(read: () => T): T {
 function inkOf(name: string): string {
   const probe = document.createElement('i');
   probe.style.color = `var(${name})`;
+  probe.style.forcedColorAdjust = 'none';
   document.body.append(probe);
   const { color } = getComputedStyle(probe);
   probe.remove();

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { barRoom } from '../app/bar-room.ts';
-import { type Family, family, isDark, nextTheme } from '../app/preferences.ts';
+import { type Family, family, hasForcedColours, isDark, nextTheme } from '../app/preferences.ts';
 import { redoEdit, redoLabel, undoEdit, undoLabel } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { IconButton, Mark } from '../panels/icons.tsx';
@@ -53,11 +53,13 @@ function Likings({ before }: { before?: () => void }): JSX.Element {
         }}
       />
       <UnitsButton before={before} />
-      <IconButton
-        icon={isDark() ? 'dark' : 'light'}
-        label={text.bar.themeNow(isDark() ? text.bar.theme.dark : text.bar.theme.light)}
-        onClick={nextTheme}
-      />
+      {!hasForcedColours() && (
+        <IconButton
+          icon={isDark() ? 'dark' : 'light'}
+          label={text.bar.themeNow(isDark() ? text.bar.theme.dark : text.bar.theme.light)}
+          onClick={nextTheme}
+        />
+      )}
     </div>
   );
 }

@@ -143,7 +143,7 @@ export const keeping = {
     after: (note: string) => `after: ${note}`,
     look: (when: string) => `Compare the state of ${when} with now`,
     restore: (when: string) => `Restore the state of ${when}`,
-    asCopy: (when: string) => `Open the state of ${when} as a project of its own`,
+    asCopy: (when: string) => `As a copy: open the state of ${when} as a project of its own`,
     lookShort: 'Compare',
     restoreShort: 'Restore',
     asCopyShort: 'As a copy',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ForceChange } from '../../../../src/model/project.ts';
-import { movedPoint, stepOf } from '../../../../src/ui/aim/aim-points.ts';
+import { movedPoint, nearestPlace, stepOf } from '../../../../src/ui/aim/aim-points.ts';
 import { aimSpeeds, boundsOf, factorOf, pointsOn } from '../../../../src/ui/aim/changed-force.ts';
 import { distanceOf } from '../../../../src/ui/aim/distance.ts';
 
@@ -81,5 +81,13 @@ describe('a point of an aim', () => {
     expect(stepOf('ArrowUp', false)).toEqual({ force_N: 5, speed_m_s: 0 });
     expect(stepOf('ArrowLeft', true)).toEqual({ force_N: 0, speed_m_s: -0.1 });
     expect(stepOf('Tab', false)).toBeUndefined();
+  });
+});
+
+describe('a press among points', () => {
+  it('takes the nearest, the first of two as near', () => {
+    const places = [0, 30, 50].map((x) => ({ x, y: 10 }));
+    expect([5, 14, 16, 41, 90].map((x) => nearestPlace(places, { x, y: 0 }))).toEqual([0, 0, 1, 2, 2]);
+    expect(nearestPlace(places, { x: 40, y: 10 })).toBe(1);
   });
 });
