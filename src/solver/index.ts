@@ -72,8 +72,8 @@ export {
   type ToleranceSamplesQuestion,
   toleranceForBuild,
   toleranceSamples,
-  tolerancesOfProject,
 } from './from-model/tolerance.ts';
+export { DEFAULT_TOLERANCES, tolerancesOfProject } from './from-model/tolerances.ts';
 export {
   type BuildCurveOptions,
   damperFromProject,
@@ -101,7 +101,6 @@ export { SolveStopped } from './stopped.ts';
 export { DEFAULT_THEORY } from './theory.ts';
 export type { Samples } from './tolerance/sample-study.ts';
 export {
-  DEFAULT_TOLERANCES,
   SCATTER_TABLE,
   type ScatterEntry,
   TOLERANCE_NAMES,

@@ -16,6 +16,7 @@ export const DIMENSIONS: Readonly<Record<Kind, Dimension>> = {
   modulus: [-1, 1, -2, 0],
   speed: [1, 0, -1, 0],
   temperature: [0, 0, 0, 1],
+  temperatureDifference: [0, 0, 0, 1],
   torque: [2, 1, -2, 0],
   energy: [2, 1, -2, 0],
   power: [2, 1, -3, 0],

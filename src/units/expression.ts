@@ -108,8 +108,13 @@ function operate(fn: string, [a, b]: readonly Value[], reader: Reader): Value {
   }
 }
 
-/** A temperature is one sum of plain numbers and, at most, one unit behind it: 20 °C + 5 °C has no meaning. */
-function temperatureOf(node: MathNode, fallback: UnitOf<'temperature'>, reader: Reader): number {
+/** A temperature, or how far two lie apart, is one sum of plain numbers and, at most, one unit behind it: 20 °C + 5 °C has no meaning. */
+function temperatureOf(
+  node: MathNode,
+  kind: 'temperature' | 'temperatureDifference',
+  fallback: UnitOf<'temperature'>,
+  reader: Reader,
+): number {
   const sign = asOperator(node);
   const [first, second] = sign?.args ?? [];
   const symbol =
@@ -117,14 +122,16 @@ function temperatureOf(node: MathNode, fallback: UnitOf<'temperature'>, reader: 
   const typed = symbol ? temperatureSymbolOf(symbol) : undefined;
   const { si: value, dimension } = evaluate(typed ? first : node, reader);
   if (!sameDimension(dimension, NUMBER)) return refuse(reader, 'units.dimension', 'a temperature, such as 25 °C');
-  const kelvin = toSI(value, 'temperature', typed ?? fallback);
+  if (kind === 'temperatureDifference') return toSI<'temperatureDifference'>(value, kind, typed ?? fallback);
+  const kelvin = toSI(value, kind, typed ?? fallback);
   if (kelvin < 0) refuse(reader, 'units.temperature.below-absolute-zero', 'at least -273.15 °C');
   return kelvin;
 }
 
 function quantityOf<K extends Kind>(plain: string, kind: K, fallback: UnitOf<K>, reader: Reader): number {
   const tree = treeOf(plain, reader);
-  if (kind === 'temperature') return temperatureOf(tree, fallback as UnitOf<'temperature'>, reader);
+  if (kind === 'temperature' || kind === 'temperatureDifference')
+    return temperatureOf(tree, kind, fallback as UnitOf<'temperature'>, reader);
   const { si, dimension } = evaluate(tree, reader);
   if (sameDimension(dimension, DIMENSIONS[kind])) return si;
   if (sameDimension(dimension, NUMBER)) return toSI(si, kind, fallback);

@@ -33,8 +33,11 @@ const CHOICES: { readonly [K in Kind]?: readonly UnitOf<K>[] } = {
 export const unitChoices = <K extends Kind>(kind: K): readonly UnitOf<K>[] =>
   (CHOICES[kind] as readonly UnitOf<K>[] | undefined) ?? [displayOf('metric', kind).unit];
 
+/** A difference is read in the unit of what it is between. */
+const PICKED_AS: { readonly [K in Kind]?: Kind } = { temperatureDifference: 'temperature' };
+
 export const unitIn = <K extends Kind>({ family, own }: Units, kind: K): UnitOf<K> =>
-  (own?.[kind] as UnitOf<K> | undefined) ?? displayOf(family, kind).unit;
+  (own?.[PICKED_AS[kind] ?? kind] as UnitOf<K> | undefined) ?? displayOf(family, kind).unit;
 
 /** Digits behind the point of a reading, by family. */
 export interface Digits {

@@ -67,6 +67,8 @@ export const UNITS = {
     '°C': { ...by(1), shift: CELSIUS_ZERO_K },
     '°F': { ...by(5, 9), shift: 459.67 },
   },
+  /** Of two temperatures: it counts from no zero. */
+  temperatureDifference: { K: by(1), '°C': by(1), '°F': by(5, 9) },
   torque: { N·m: by(1), ft·lbf: by(FOOT * POUND_FORCE), in·lbf: by(INCH * POUND_FORCE) },
   energy: { J: by(1), kJ: by(1000), ft·lbf: by(FOOT * POUND_FORCE) },
   power: { W: by(1), kW: by(1000) },

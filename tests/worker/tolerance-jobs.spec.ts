@@ -19,6 +19,7 @@ const solver = {
     return { speeds_m_s, drawn_N: speeds_m_s.map(() => 1), parts: [], refusals: [], samples };
   },
   readTolerance: (speeds_m_s, solved, seed) => ({
+    names: [],
     spreads: speeds_m_s.map(() => null),
     shares: solved.map(() => [share(seed)]),
     overRange: { compression: [], rebound: [] },

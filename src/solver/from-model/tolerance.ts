@@ -4,17 +4,18 @@
  * symbol  unit  meaning
  * v       m/s   shaft speed, positive in compression
  */
-import type { Project, Tolerances as WrittenTolerances } from '../../model/project.ts';
-import { metresFromMillimetres, pascalsFromBars } from '../../units/si.ts';
+import type { Project } from '../../model/project.ts';
+import { pascalsFromBars } from '../../units/si.ts';
 import { damperFromProject } from '../from-model.ts';
 import { type ForceStudy, forceStudy } from '../tolerance/force-study.ts';
 import { joinSamples, type Samples, sampleStudy, type Values } from '../tolerance/sample-study.ts';
-import { DEFAULT_TOLERANCES, type ToleranceName, type Tolerances } from '../tolerance/scatter-table.ts';
+import { TOLERANCE_NAMES, type ToleranceName, type Tolerances } from '../tolerance/scatter-table.ts';
 import { type ShareEstimate, shareEstimator } from '../tolerance/share-estimates.ts';
 import { type Spread, summarise } from '../tolerance/summarise.ts';
 import type { SolveHooks, Theory } from '../types.ts';
 import { oilFromDocument } from './fluid.ts';
 import { gasFrom } from './gas.ts';
+import { tolerancesOfProject } from './tolerances.ts';
 
 interface ScatterQuestion {
   /** Positive in compression. */
@@ -58,37 +59,15 @@ export interface ForceSpread extends ToleranceSamples {
   readonly spreads: readonly (Spread | null)[];
 }
 
-/** Shares by the order of `TOLERANCE_NAMES`. */
+/** Shares by the order of the names. */
 export interface ToleranceReading {
+  readonly names: readonly ToleranceName[];
   /** Per speed [N]. */
   readonly spreads: readonly (Spread | null)[];
   /** Per speed, with how far the samples leave them open. */
   readonly shares: readonly (readonly ShareEstimate[])[];
   /** Over all speeds of a direction, each counting by its variance. */
   readonly overRange: { readonly compression: readonly ShareEstimate[]; readonly rebound: readonly ShareEstimate[] };
-}
-
-/** What one key of the document is in the solver. */
-const WRITTEN: { readonly [K in keyof WrittenTolerances]-?: readonly [ToleranceName, (value: number) => number] } = {
-  thickness_mm: ['thickness', metresFromMillimetres],
-  shimDiameter_mm: ['diameter', metresFromMillimetres],
-  clampDiameter_mm: ['clamp', metresFromMillimetres],
-  seatHeight_mm: ['seat', metresFromMillimetres],
-  portEdgeDiameter_mm: ['portEdge', metresFromMillimetres],
-  portDiameter_mm: ['ports', metresFromMillimetres],
-  bleedDiameter_mm: ['bleed', metresFromMillimetres],
-  viscosity_percent: ['viscosity', (percent) => percent / 100],
-  oilTemperatureDifference_K: ['temperature', (difference_K) => difference_K],
-  gasPressure_bar: ['gas', pascalsFromBars],
-};
-
-/** Of a document; what it leaves out is common practice. */
-export function tolerancesOfProject({ tolerances: written = {} }: Project): Tolerances {
-  const own = Object.entries(WRITTEN).flatMap(([key, [name, toSI]]) => {
-    const value = written[key as keyof WrittenTolerances];
-    return value === undefined ? [] : [[name, toSI(value)] as const];
-  });
-  return { ...DEFAULT_TOLERANCES, ...Object.fromEntries(own) };
 }
 
 function studyOf(project: Project, buildId: string, question: ScatterQuestion, hooks: SolveHooks): ForceStudy {
@@ -138,6 +117,7 @@ export function readTolerance(
   const estimator = shareEstimator(samples, seed);
   const over = (way: 1 | -1) => estimator.at(speeds_m_s.flatMap((v, i) => (v * way > 0 ? [i] : [])));
   return {
+    names: TOLERANCE_NAMES,
     spreads: summarise(samples),
     shares: speeds_m_s.map((_, i) => estimator.at([i])),
     overRange: { compression: over(1), rebound: over(-1) },

@@ -8,7 +8,7 @@ export type Family = 'metric' | 'imperial';
 export type Theme = 'system' | 'light' | 'dark';
 /** Whether the force of the gas counts in the force on show. */
 export type GasForce = 'shown' | 'subtracted';
-export type BandChoice = 'hidden' | 'shown';
+export type BandChoice = 'hidden' | 'shown' | 'tolerance';
 
 /** Whether the force chart shows what was measured. */
 export type MeasuredChoice = 'shown' | 'hidden';
@@ -19,7 +19,7 @@ export type NumberChoice = 'browser' | 'point' | 'comma';
 export const NUMBER_CHOICES: readonly NumberChoice[] = ['browser', 'point', 'comma'];
 const THEMES: readonly Theme[] = ['system', 'light', 'dark'];
 export const GAS_FORCES: readonly GasForce[] = ['shown', 'subtracted'];
-export const BAND_CHOICES: readonly BandChoice[] = ['hidden', 'shown'];
+export const BAND_CHOICES: readonly BandChoice[] = ['hidden', 'shown', 'tolerance'];
 export const MEASURED_CHOICES: readonly MeasuredChoice[] = ['hidden', 'shown'];
 
 /** A browser may refuse storage; the bench then starts with its defaults each time. */

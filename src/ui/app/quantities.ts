@@ -17,6 +17,7 @@ const FIELDS = {
   force: { kind: 'force', saved: 'N' },
   gasPressure: { kind: 'pressure', saved: 'bar' },
   temperature: { kind: 'temperature', saved: '°C' },
+  temperatureDifference: { kind: 'temperatureDifference', saved: 'K' },
   density: { kind: 'density', saved: 'kg/m³' },
   viscosity: { kind: 'kinematicViscosity', saved: 'cSt' },
   speed: { kind: 'speed', saved: 'm/s' },

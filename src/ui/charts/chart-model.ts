@@ -4,7 +4,7 @@ import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { lineOf } from '../app/lines.ts';
 import { longStale } from '../app/long-stale.ts';
 import { hasBase, stackOf } from '../app/places.ts';
-import { bands, gasForce } from '../app/preferences.ts';
+import { gasForce } from '../app/preferences.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { type Outcome, outcomes } from '../app/solve.ts';
 import { baseline, direction, place, project, selectedBuild, topSpeed, visibleBuilds } from '../app/store.ts';
@@ -13,13 +13,13 @@ import { measuredDots } from '../measured/measured-dots.ts';
 import { text } from '../text/en.ts';
 import { benchAimLines } from './aim-line.ts';
 import { type ChartName, rangeOf, type Series, type Shown, seriesOf } from './chart-data.ts';
-import { comparison, measure } from './comparison.ts';
-import { bandAreas } from './force-bands.ts';
+import { comparing, comparison, measure } from './comparison.ts';
 import { type Level, levelsOf, limitOf } from './levels.ts';
 import { type LineMark, marksOf } from './line-marks.ts';
 import type { ValveName } from './path-shares.ts';
-import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
+import type { PlotLine, PlotView } from './plot-layout.ts';
 import { isShimPart, type ShimQuantity } from './shim-series.ts';
+import { shownAreas } from './shown-areas.ts';
 import { chart } from './tabs.ts';
 
 /** What of each shim the chart of the shims shows. */
@@ -34,9 +34,6 @@ export const pathsValve = computed<ValveName>(() => {
 export const showPathsOf = (valve: ValveName): void => {
   wantedValve.value = valve;
 };
-
-/** The force chart shows how much firmer than the baseline the builds are. */
-export const comparing = computed(() => chart.value === 'force' && measure.value !== 'force');
 
 export const shown = computed<Shown>(() => ({
   direction: direction.value,
@@ -164,23 +161,6 @@ export const shownLines = computed<ShownLine[]>(() => {
     return seriesOf(chart.value, build.id, outcome.curve, shown.value).map((series) =>
       lineFor(series, outcome, build.name, toShown),
     );
-  });
-});
-
-const shownAreas = computed<PlotArea[]>(() => {
-  if (chart.value !== 'force' || comparing.value || bands.value === 'hidden') return [];
-  const force = (si: number): number => inShown('force', si);
-  return visibleBuilds.value.flatMap((build) => {
-    const curve = outcomes.value.get(build.id)?.curve;
-    const areas = curve
-      ? [1 as const, -1 as const].flatMap((way) => bandAreas(curve, way, shown.value.withoutGas))
-      : [];
-    return areas.map(({ speeds_m_s, low_N, high_N }) => ({
-      x: speeds_m_s.map((speed) => inShown('speed', speed)),
-      low: low_N.map(force),
-      high: high_N.map(force),
-      colour: lineOf(build.id).colour,
-    }));
   });
 });
 

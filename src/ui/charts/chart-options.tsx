@@ -1,16 +1,17 @@
 /** What the chart on show can leave in or out. */
 import type { JSX } from 'preact';
+import type { ValvePlace } from '../../model/project.ts';
 import { hasBase } from '../app/places.ts';
 import { BAND_CHOICES, bands, GAS_FORCES, gasForce, MEASURED_CHOICES, measuredPoints } from '../app/preferences.ts';
-import { project } from '../app/store.ts';
+import { direction, project, showPlace } from '../app/store.ts';
 import { MotionOption } from '../cycle/motion-option.tsx';
 import { anyMeasured } from '../measured/measured-dots.ts';
 import { Choice } from '../panels/choice.tsx';
 import { ClickOptions } from '../sweeps/clicks-view.tsx';
 import { text } from '../text/en.ts';
 import { measuredWords } from '../text/measured.ts';
-import { comparing, pathsValve, shimQuantity, showPathsOf } from './chart-model.ts';
-import { MEASURES, measure, measureName, measureTitle } from './comparison.ts';
+import { pathsValve, shimQuantity, showPathsOf } from './chart-model.ts';
+import { comparing, MEASURES, measure, measureName, measureTitle } from './comparison.ts';
 import type { ValveName } from './path-shares.ts';
 import { SHIM_QUANTITIES } from './shim-series.ts';
 import { chart, tab } from './tabs.ts';
@@ -28,6 +29,21 @@ function GasForceOption(): JSX.Element {
       onChoose={(each) => {
         gasForce.value = each;
       }}
+    />
+  );
+}
+
+const WAYS: readonly ValvePlace[] = ['pistonCompression', 'pistonRebound'];
+
+/** Shows a stack of that direction, as choosing it in the drawing does. */
+function WayOption(): JSX.Element {
+  return (
+    <Choice
+      label={text.chart.way}
+      options={WAYS}
+      chosen={direction.value === 1 ? 'pistonCompression' : 'pistonRebound'}
+      name={(each) => (each === 'pistonCompression' ? text.way.compression : text.way.rebound)}
+      onChoose={showPlace}
     />
   );
 }
@@ -85,6 +101,7 @@ function ForceOptions(): JSX.Element {
 export function ChartOptions(): JSX.Element | null {
   if (tab.value === 'cycle') return <MotionOption />;
   if (tab.value === 'effects') return null;
+  if (tab.value === 'tolerance') return <WayOption />;
   if (tab.value === 'temperature') return <GasForceOption />;
   if (tab.value === 'clicks') {
     return (

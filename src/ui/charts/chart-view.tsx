@@ -1,5 +1,6 @@
 /** The chart with its tabs, what it is solved at, and what it warns of. */
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { anyStale } from '../app/solve.ts';
 import type { Theory } from '../app/solved.ts';
 import { theory } from '../app/store.ts';
@@ -12,6 +13,9 @@ import { Choice } from '../panels/choice.tsx';
 import { ClicksView } from '../sweeps/clicks-view.tsx';
 import { TemperatureView } from '../sweeps/temperature-view.tsx';
 import { text } from '../text/en.ts';
+import { HatchNote } from '../tolerance/hatch-note.tsx';
+import { startTolerance } from '../tolerance/tolerance-solve.ts';
+import { ToleranceView } from '../tolerance/tolerance-view.tsx';
 import { plotView, sidesShown } from './chart-model.ts';
 import { ChartOptions } from './chart-options.tsx';
 import { ChartTabs } from './chart-tabs.tsx';
@@ -19,6 +23,7 @@ import { ConditionsRow } from './conditions-row.tsx';
 import { CursorLayer } from './cursor-layer.tsx';
 import { Plot } from './plot.tsx';
 import { ShimBars } from './shim-bars.tsx';
+import { showsTolerance } from './shown-areas.ts';
 import { chart, tab } from './tabs.ts';
 import { Warnings } from './warnings.tsx';
 
@@ -52,10 +57,13 @@ function View(): JSX.Element {
       return <TemperatureView />;
     case 'clicks':
       return <ClicksView />;
+    case 'tolerance':
+      return <ToleranceView />;
     default:
       return (
         <>
           <Board />
+          {showsTolerance.value && <HatchNote />}
           {chart.value === 'shims' && <ShimBars />}
           <Warnings />
         </>
@@ -63,7 +71,10 @@ function View(): JSX.Element {
   }
 }
 
+const scatterIsLookedAt = (): boolean => tab.value === 'tolerance' || (tab.value === 'force' && showsTolerance.value);
+
 export function ChartView(): JSX.Element {
+  useEffect(() => startTolerance(scatterIsLookedAt), []);
   return (
     <section class="sheet charts" aria-label={text.chart.title}>
       <header>

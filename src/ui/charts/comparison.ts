@@ -6,6 +6,7 @@ import { outcomes } from '../app/solve.ts';
 import { baseline, visibleBuilds } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { type Comparison, speedsWithoutShare } from './difference.ts';
+import { chart } from './tabs.ts';
 
 export type Measure = 'force' | Comparison['as'];
 export const MEASURES: readonly Measure[] = ['force', 'difference', 'share'];
@@ -15,6 +16,9 @@ export const measure = signal<Measure>('force');
 
 export const measureName = (each: Measure): string => text.chart.measureChoice[each](unitOfShown('force'));
 export const measureTitle = (each: Measure): string => text.chart.measureLong[each](unitOfShown('force'));
+
+/** The force chart shows how much firmer than the baseline the builds are. */
+export const comparing = computed(() => chart.value === 'force' && measure.value !== 'force');
 
 /** Nothing while the force itself is shown, and until the baseline is solved. */
 export const comparison = computed<Comparison | undefined>(() => {

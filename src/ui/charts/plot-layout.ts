@@ -19,7 +19,12 @@ export interface PlotArea {
   readonly low: readonly number[];
   readonly high: readonly number[];
   readonly colour: string;
+  /** Tinted, or hatched between two dotted edges: told apart without their colours. */
+  readonly kind: 'tint' | 'hatch';
+  readonly faded: boolean;
 }
+
+const HATCH = { shape: '/', size: 7, solidity: 0.22, bgcolor: 'rgba(0,0,0,0)' } as const;
 
 /** Marks that no line joins: open circles, or crosses for what does not count. */
 export interface PlotDots {
@@ -64,16 +69,20 @@ export const traceOf = ({ x, y, name, colour, dash, width, faded }: PlotLine): P
 });
 
 /** Up along the low edge and back along the high one. */
-export const areaTrace = ({ x, low, high, colour }: PlotArea): PlotlyData => ({
+export const areaTrace = ({ x, low, high, colour, kind, faded }: PlotArea): PlotlyData => ({
   type: 'scatter',
   mode: 'lines',
   x: [...x, ...[...x].reverse()],
   y: [...low, ...[...high].reverse()],
   hoverinfo: 'skip',
   fill: 'toself',
-  fillcolor: colour,
-  opacity: 0.16,
-  line: { width: 0 },
+  ...(kind === 'tint'
+    ? { fillcolor: colour, opacity: 0.16, line: { width: 0 } }
+    : {
+        fillpattern: { ...HATCH, fgcolor: colour },
+        opacity: faded ? 0.35 : 0.75,
+        line: { color: colour, width: 1, dash: faded ? 'dash' : 'dot' },
+      }),
 });
 
 export const dotsTrace = ({ kind, x, y, name, colour }: PlotDots): PlotlyData => ({

@@ -3,11 +3,11 @@ import { signal } from '@preact/signals';
 import type { ChartName } from './chart-data.ts';
 
 /** The tabs, by what is asked: at every speed, at the speed cursor under other settings, over time. */
-export type TabName = ChartName | 'effects' | 'temperature' | 'clicks' | 'cycle';
+export type TabName = ChartName | 'effects' | 'temperature' | 'clicks' | 'tolerance' | 'cycle';
 export type TabGroup = 'bySpeed' | 'atCursor' | 'overTime';
 export const TABS = {
   bySpeed: ['force', 'paths', 'pressures', 'opening', 'shims'],
-  atCursor: ['effects', 'temperature', 'clicks'],
+  atCursor: ['effects', 'temperature', 'clicks', 'tolerance'],
   overTime: ['cycle'],
 } as const satisfies Record<TabGroup, readonly TabName[]>;
 const isOverSpeed = (wanted: TabName): wanted is ChartName => TABS.bySpeed.some((each) => each === wanted);

@@ -11,8 +11,8 @@ import { baseline, project, visibleBuilds } from '../app/store.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airReleaseFrom, cavitatesFrom, failedOf, wavesFrom } from './chart-data.ts';
-import { comparing } from './chart-model.ts';
-import { comparisonLines } from './comparison.ts';
+
+import { comparing, comparisonLines } from './comparison.ts';
 
 const WAYS = [
   { direction: 1, name: text.chart.compression },
@@ -72,7 +72,7 @@ function wavesLine(solved: readonly { build: Build; curve: ForceCurve }[]): stri
 
 /** Why a build has no band at some speeds, once for each reason. */
 function bandLines(build: Build, curve: ForceCurve): string[] {
-  if (bands.value === 'hidden') return [];
+  if (bands.value !== 'shown') return [];
   const failed = curve.points.flatMap((point) =>
     isSolved(point) && point.band && point.band.status !== 'converged' ? [point.band.reason] : [],
   );
@@ -90,7 +90,7 @@ export function warningLines(): string[] {
   const known = buildsTold().map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
   const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
   return [
-    ...(comparing.value ? comparisonLines(bands.value === 'shown') : []),
+    ...(comparing.value ? comparisonLines(bands.value !== 'hidden') : []),
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
     ),

@@ -5,9 +5,10 @@ import { tell } from '../app/notices.ts';
 import { bands, units } from '../app/preferences.ts';
 import { outcomes } from '../app/solve.ts';
 import { baseline, selectedBuild, visibleBuilds } from '../app/store.ts';
-import { chartBuilds, comparing, shown, shownLines } from '../charts/chart-model.ts';
-import { comparison } from '../charts/comparison.ts';
+import { chartBuilds, shown, shownLines } from '../charts/chart-model.ts';
+import { comparing, comparison } from '../charts/comparison.ts';
 import { shimRows } from '../charts/shim-rows.ts';
+import { scatterBand, showsTolerance } from '../charts/shown-areas.ts';
 import { chart, tab } from '../charts/tabs.ts';
 import { type LoopAxis, loopAxes, loopViews } from '../cycle/cycle-lines.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
@@ -25,6 +26,7 @@ import { saveCsv } from './readings-export.ts';
 import { shimTable } from './shim-table.ts';
 import { saveSweep, sweepData } from './sweep-export.ts';
 import type { Row } from './table-text.ts';
+import { pictureRows, saveShares, toleranceData } from './tolerance-export.ts';
 
 const words = text.export;
 
@@ -43,7 +45,17 @@ function saveChartData(): void {
     return outcome?.curve ? [{ id, name: nameNow(name, outcome.stale), curve: outcome.curve }] : [];
   });
   const told = comparing.value && !comparison.value ? [] : builds;
-  const beside = { ...shown.value, withBands: bands.value === 'shown', baselineName: baseline.value.name };
+  const beside = {
+    ...shown.value,
+    withBands: bands.value === 'shown',
+    baselineName: baseline.value.name,
+    ...(showsTolerance.value && {
+      scatter: {
+        buildId: selectedBuild.value.id,
+        areas: { compression: scatterBand(1), rebound: scatterBand(-1) },
+      },
+    }),
+  };
   saveRows(fileOfChart(), chartRows(chart.value, told, beside, units.value));
 }
 
@@ -102,6 +114,22 @@ function viewExport(): ViewExport {
       return { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
     case 'effects':
       return { pictures: [], saveData: saveEffects };
+    case 'tolerance':
+      return {
+        pictures: [
+          {
+            id: 'tolerance-svg',
+            label: text.tolerance.pictureSvg,
+            run: ifDrawn(pictureRows(), () => saveShares('svg')),
+          },
+          {
+            id: 'tolerance-png',
+            label: text.tolerance.picturePng,
+            run: ifDrawn(pictureRows(), () => saveShares('png')),
+          },
+        ],
+        saveData: () => saveRows(text.tolerance.file, toleranceData()),
+      };
     case 'temperature':
       return sweepExport(temperatureSweep);
     case 'clicks':
@@ -111,11 +139,16 @@ function viewExport(): ViewExport {
   }
 }
 
+function csvLabel(): string {
+  if (tab.value === 'effects') return text.effects.csv;
+  return tab.value === 'tolerance' ? text.tolerance.csv : words.chartCsv;
+}
+
 export function chartChoices(): ExportChoice[] {
   const { pictures: drawings, saveData } = viewExport();
   return [
     ...drawings,
-    { id: 'chart-csv', label: tab.value === 'effects' ? text.effects.csv : words.chartCsv, run: saveData },
+    { id: 'chart-csv', label: csvLabel(), run: saveData },
     ...(tab.value === 'shims' ? [{ id: 'shims-csv', label: text.shims.csv, run: saveShims }] : []),
     { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
   ];

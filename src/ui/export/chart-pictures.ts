@@ -4,14 +4,16 @@ import { frequency_Hz, motion, stroke_mm, trace } from '../app/cycle-motion.ts';
 import { tell } from '../app/notices.ts';
 import { chartSeparators, showField } from '../app/quantities.ts';
 import { baseline, project, theory } from '../app/store.ts';
-import { comparing, plotView, shownLevels, shownLines, sidesShown } from '../charts/chart-model.ts';
-import { measure } from '../charts/comparison.ts';
+import { plotView, shownLevels, shownLines, sidesShown } from '../charts/chart-model.ts';
+import { comparing, measure } from '../charts/comparison.ts';
 import { cut } from '../charts/cursor-cuts.ts';
+import { showsTolerance } from '../charts/shown-areas.ts';
 import { chart } from '../charts/tabs.ts';
 import { warningLines } from '../charts/warnings.tsx';
 import { type LoopAxis, loopViews } from '../cycle/cycle-lines.ts';
 import { download } from '../storage/download.ts';
 import { text } from '../text/en.ts';
+import { hatchLines } from '../tolerance/hatch-lines.ts';
 import { type Figure, type FigureRequest, figureOf, type Sign } from './chart-figure.ts';
 import { exportName } from './file-name.ts';
 import { lightInks } from './light-inks.ts';
@@ -83,7 +85,7 @@ function chartFigure(): Figure {
     signs: signsNow(),
     levels: shownLevels.value,
     ...sidesShown(),
-    notes: [...warningLines(), ...commonNotes()],
+    notes: [...(showsTolerance.value ? hatchLines() : []), ...warningLines(), ...commonNotes()],
     ...page(),
   });
 }

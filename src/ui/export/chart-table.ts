@@ -2,7 +2,7 @@
 import type { Units } from '../../units/own-units.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { type ChartName, type Series, type Shown, seriesOf } from '../charts/chart-data.ts';
-import { bandAreas } from '../charts/force-bands.ts';
+import { type BandArea, bandAreas } from '../charts/force-bands.ts';
 import { isShimPart, type ShimQuantity } from '../charts/shim-series.ts';
 import { text } from '../text/en.ts';
 import { gaugeOf, headed, type Measure, measureOf, SHARE } from './columns.ts';
@@ -19,6 +19,11 @@ export interface NamedCurve {
 /** What the chart shows beside what its lines need. */
 export interface ChartShown extends Shown {
   readonly withBands: boolean;
+  /** The band of its tolerances, for the one build that has it on show. */
+  readonly scatter?: {
+    readonly buildId: string;
+    readonly areas: Readonly<Record<'compression' | 'rebound', readonly BandArea[]>>;
+  };
   /** Whose force the others are measured from; told in their heads. */
   readonly baselineName: string;
 }
@@ -84,19 +89,27 @@ const paired = (speeds: readonly number[], values: readonly (number | null)[], m
   );
 
 /** The two edges of a band; a speed without one is in neither. */
-function edgesOf(
-  { name, curve }: NamedCurve,
-  part: 'compression' | 'rebound',
-  shown: ChartShown,
-  force: Measure,
-): Line[] {
-  const areas = bandAreas(curve, part === 'compression' ? 1 : -1, shown.withoutGas);
+function edgesOf(areas: readonly BandArea[], name: string, edges: readonly [string, string], force: Measure): Line[] {
   if (areas.length === 0) return [];
   const edge = (word: string, side: 'low_N' | 'high_N'): Line => ({
-    head: headed(words.of(name, `${nameOf(part, shown)}, ${word}`), force),
+    head: headed(`${name}, ${word}`, force),
     values: new Map(areas.flatMap((area) => [...paired(area.speeds_m_s, area[side], force)])),
   });
-  return [edge(words.bandLow, 'low_N'), edge(words.bandHigh, 'high_N')];
+  return [edge(edges[0], 'low_N'), edge(edges[1], 'high_N')];
+}
+
+/** Of the coefficients, and of the tolerances of the build that has theirs on show. */
+function bandsOf({ id, name, curve }: NamedCurve, part: 'compression' | 'rebound', shown: ChartShown, force: Measure) {
+  if (shown.comparison) return [];
+  const told = words.of(name, nameOf(part, shown));
+  const { withBands, scatter } = shown;
+  const coefficients = withBands ? bandAreas(curve, part === 'compression' ? 1 : -1, shown.withoutGas) : [];
+  const own = scatter?.buildId === id ? scatter.areas[part] : [];
+  const { bandLow, bandHigh } = text.tolerance.columns;
+  return [
+    ...edgesOf(coefficients, told, [words.bandLow, words.bandHigh], force),
+    ...edgesOf(own, told, [bandLow, bandHigh], force),
+  ];
 }
 
 function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, units: Units): Line[] {
@@ -107,7 +120,7 @@ function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, units: 
       values: paired(speeds_m_s, values, measure),
     };
     const isForce = part === 'compression' || part === 'rebound';
-    return isForce && shown.withBands && !shown.comparison ? [line, ...edgesOf(build, part, shown, measure)] : [line];
+    return isForce ? [line, ...bandsOf(build, part, shown, measure)] : [line];
   });
 }
 

@@ -2,8 +2,8 @@
 import { computed, signal } from '@preact/signals';
 import type { Build, Project, ValvePlace, Valving } from '../../model/project.ts';
 import type { SearchLimits } from '../../model/search-request.ts';
+import { CORES } from '../app/pool.ts';
 import { openId, places, project, selectedBuild } from '../app/store.ts';
-import { coresOf } from './pool.ts';
 
 export type AimChoice =
   | { readonly kind: 'aim'; readonly id: string }
@@ -99,6 +99,5 @@ export const searchedBuild = computed(
   () => project.value.builds.find(({ id }) => id === form.value.buildId) ?? project.value.builds[0],
 );
 
-export const CORES = coresOf(globalThis.navigator?.hardwareConcurrency);
 /** How many workers run; it changes nothing in what is found. */
 export const workerCount = signal(CORES);

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { countOf } from '../../model/expand-shims.ts';
 import type { ValvePlace } from '../../model/project.ts';
 import type { SearchLimits } from '../../model/search-request.ts';
+import { CORES } from '../app/pool.ts';
 import { type FieldKind, showField, writeField } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
 import { toggled } from '../app/toggled.ts';
@@ -10,7 +11,7 @@ import { Tick } from '../panels/tick.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
-import { CORES, form, rowKey, searchedBuild, setForm, workerCount } from './form.ts';
+import { form, rowKey, searchedBuild, setForm, workerCount } from './form.ts';
 
 interface LimitEntry {
   readonly limit: keyof SearchLimits;

@@ -3,12 +3,12 @@ import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import { createSolverClient, type SolverClient, SolverError } from '../../../workers/client.ts';
 import type { FoundByStart } from '../../../workers/protocol.ts';
 import { rankFound } from '../../model/rank-found.ts';
+import { type RunPiece, runPieces } from '../app/pool.ts';
 import { openId, project, readOnly, theory, topSpeed } from '../app/store.ts';
 import { withDb } from '../storage/connection.ts';
 import { keepSearch, keepStart, readSearch } from '../storage/searches.ts';
 import { askedStudy, NoQuestion } from './ask.ts';
 import { form, setForm, workerCount } from './form.ts';
-import { type RunStart, runStarts } from './pool.ts';
 import { questionOf, type Study } from './study.ts';
 
 export type Phase = 'idle' | 'asking' | 'running' | 'paused' | 'stopped' | 'finished' | 'refused';
@@ -85,7 +85,7 @@ function onFailed(start: number, error: unknown): void {
 }
 
 const starter =
-  ({ project: of, request, settings }: Study, client: SolverClient): RunStart =>
+  ({ project: of, request, settings }: Study, client: SolverClient): RunPiece<FoundByStart> =>
   (start, options) =>
     client.searchStart({ project: of, request, settings, start }, options);
 
@@ -106,12 +106,12 @@ async function goOn(): Promise<void> {
   const clients = Array.from({ length: Math.min(workerCount.peek(), left.length) }, () => createSolverClient());
   own.signal.addEventListener('abort', () => clients.forEach((client) => void client.close()));
   const kept = keep();
-  await runStarts(
+  await runPieces(
     clients.map((client) => starter(of, client)),
     left,
     own.signal,
     {
-      onFound: (found) => onFound(of, found),
+      onDone: (found) => onFound(of, found),
       onFailed,
       onProgress: (start, fraction) => {
         if (!own.signal.aborted) underWay.value = new Map([...underWay.peek(), [start, fraction]]);

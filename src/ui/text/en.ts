@@ -15,6 +15,7 @@ import { sectionPartWords } from './section-parts.ts';
 import { shimsWords } from './shims.ts';
 import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
+import { toleranceWords } from './tolerance.ts';
 import { waveWords } from './wave.ts';
 
 export const text = {
@@ -35,4 +36,5 @@ export const text = {
   ...measureWords,
   ...sketchWords,
   ...waveWords,
+  ...toleranceWords,
 };

@@ -13,6 +13,11 @@ describe('units of one’s own', () => {
     expect(unitIn({ family: 'imperial', own: { length: 'mm' } }, 'length')).toBe('mm');
   });
 
+  it('of a temperature are those of a difference of two as well', () => {
+    expect(unitIn({ family: 'metric', own: { temperature: '°F' } }, 'temperatureDifference')).toBe('°F');
+    expect(unitIn({ family: 'imperial' }, 'temperatureDifference')).toBe('°F');
+  });
+
   it.each(KINDS)('are offered for %s with those of both families, each a unit that is known', (kind) => {
     const choices: readonly string[] = unitChoices(kind);
     expect(choices.filter((symbol) => !isUnitOf(kind, symbol))).toEqual([]);

@@ -38,7 +38,14 @@ describe('a chart that stands alone', () => {
   });
 
   it('keeps bands under the lines, signs at their places, and levels with their names', () => {
-    const area = { x: [0, 1], low: [0, 80], high: [0, 120], colour: buildColour(0, true) };
+    const area = {
+      x: [0, 1],
+      low: [0, 80],
+      high: [0, 120],
+      colour: buildColour(0, true),
+      kind: 'tint' as const,
+      faded: false,
+    };
     const { data, layout } = figureOf(
       request({
         view: { ...request().view, areas: [area] },

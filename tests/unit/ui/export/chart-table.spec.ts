@@ -52,6 +52,19 @@ describe('the data of a chart', () => {
     expect(table['Custom: Force, compression, lbf'][0]).toBeCloseTo(2000 / N_PER_LBF, 9);
   });
 
+  it('the band of the tolerances of the one build that shows it has its edges', () => {
+    const area = { speeds_m_s: [0.5, 1], low_N: [480, 950], high_N: [520, 1060] };
+    const scatter = { buildId: 'b', areas: { compression: [area], rebound: [] } };
+    const two = { ...stock, id: 'b', curve: curve(point(-1), point(0.5), point(1)) };
+    const table = columns(chartRows('force', [two], shown({ scatter }), { family: 'metric' }));
+    expect(table['Stock: Force, compression, tolerance p5, N']).toEqual([480, 950]);
+    expect(table['Stock: Force, compression, tolerance p95, N']).toEqual([520, 1060]);
+    const other = chartRows('force', [stock], shown({ scatter }), { family: 'metric' });
+    expect(other[0].filter((head) => String(head).includes('tolerance'))).toEqual([]);
+    const comparing = shown({ scatter, comparison: { as: 'difference', baseline: two.curve } });
+    expect(chartRows('force', [two], comparing, { family: 'metric' })[0].join()).not.toContain('tolerance');
+  });
+
   it('bands on show have their two edges; hidden ones none', () => {
     const two = { ...stock, curve: curve(point(0.5, { band }), point(1, { band })) };
     const table = columns(chartRows('force', [two], shown({ withBands: true }), { family: 'metric' }));

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { coresOf, type RunStart, runStarts } from '../../../../src/ui/search/pool.ts';
+import { coresOf, type RunPiece, runPieces } from '../../../../src/ui/app/pool.ts';
 
 const found = (start: number) => ({ start, answers: [], counts: { proposed: 1, screened: 1, judged: 1 }, refused: 0 });
+type Found = ReturnType<typeof found>;
 const STARTS = [0, 1, 2, 3, 4];
 
-async function run(workers: readonly RunStart[], stop = new AbortController()) {
+async function run(workers: readonly RunPiece<Found>[], stop = new AbortController()) {
   const seen = { found: [] as number[], failed: [] as string[], progress: [] as [number, number][] };
-  await runStarts(workers, STARTS, stop.signal, {
-    onFound: ({ start }) => seen.found.push(start),
+  await runPieces(workers, STARTS, stop.signal, {
+    onDone: ({ start }) => seen.found.push(start),
     onFailed: (start, error) => seen.failed.push(`${start}: ${(error as Error).message}`),
     onProgress: (start, fraction) => seen.progress.push([start, fraction]),
   });
@@ -16,7 +17,7 @@ async function run(workers: readonly RunStart[], stop = new AbortController()) {
 
 describe('a pool of workers', () => {
   it.each([1, 2, 9])('runs every start once with %s workers', async (count) => {
-    const workers = Array.from({ length: count }, (): RunStart => async (start) => found(start));
+    const workers = Array.from({ length: count }, (): RunPiece<Found> => async (start) => found(start));
     const seen = await run(workers);
     expect([...seen.found].sort()).toEqual(STARTS);
   });
@@ -27,12 +28,12 @@ describe('a pool of workers', () => {
     const gate = new Promise<void>((resolve) => {
       release = resolve;
     });
-    const slow: RunStart = async (start) => {
+    const slow: RunPiece<Found> = async (start) => {
       await gate;
       done.slow.push(start);
       return found(start);
     };
-    const quick: RunStart = async (start) => {
+    const quick: RunPiece<Found> = async (start) => {
       done.quick.push(start);
       if (start === 4) release();
       return found(start);
@@ -42,7 +43,7 @@ describe('a pool of workers', () => {
   });
 
   it('goes on behind a start that fails, and says which', async () => {
-    const breaks: RunStart = async (start, { onProgress }) => {
+    const breaks: RunPiece<Found> = async (start, { onProgress }) => {
       onProgress(0.5);
       if (start === 2) throw new Error('it broke');
       return found(start);
@@ -56,7 +57,7 @@ describe('a pool of workers', () => {
   it('begins none after a stop, and reports none that was under way', async () => {
     const stop = new AbortController();
     const begun: number[] = [];
-    const stops: RunStart = async (start) => {
+    const stops: RunPiece<Found> = async (start) => {
       begun.push(start);
       if (start === 1) stop.abort();
       if (start === 1) throw new Error('cancelled');
