@@ -11,6 +11,7 @@ import {
   noWords,
   type Rule,
   symbolTable,
+  wholeSteps,
 } from './house-rules.ts';
 import { ROOT, readSources } from './import-graph.ts';
 
@@ -40,6 +41,7 @@ for (const path of ['offline/service-worker', 'proof/proof-export'])
 
 describe('the page', () => {
   it('has all its words in src/ui/text', () => expect(breachesIn(pageSources, noWords)).toEqual([]));
+  it('names each step of undo by one phrase', () => expect(breachesIn(pageSources, wholeSteps)).toEqual([]));
 });
 
 describe('a planted breach', () => {
@@ -65,6 +67,16 @@ describe('a planted breach', () => {
     ['words around a number', noWords, 'src/ui/a.tsx', `const a = <b title={\`\${n} shims\`} />;`, 1],
     ['words that are told', noWords, 'src/ui/a.ts', "tell('Nothing was solved');", 1],
     ['a label of a step', noWords, 'src/ui/a.ts', "commit(next, { label: 'Undo' });", 1],
+    ['a step joined of words', wholeSteps, 'src/ui/a.ts', `edit(next, { label: \`\${text.remove} \${name}\` });`, 1],
+    [
+      'a step joined as an argument',
+      wholeSteps,
+      'src/ui/a.ts',
+      `replaceProject(next, \`\${words.open} \${name}\`, id);`,
+      1,
+    ],
+    ['a step of one phrase', wholeSteps, 'src/ui/a.ts', 'edit(() => next, { label: text.remove(name) });', 0],
+    ['a key of a step', wholeSteps, 'src/ui/a.ts', `editOrTell(next, text.remove, \`\${text.remove} \${id}\`);`, 0],
     ['classes', noWords, 'src/ui/a.tsx', 'const a = <b class="way up">{text.up}</b>;', 0],
     ['signs and numbers', noWords, 'src/ui/a.tsx', `const a = <b title={\`\${n} ×\`}>+ 12</b>;`, 0],
     ['a fault of the program', noWords, 'src/ui/a.ts', "throw new Error('nothing is open yet');", 0],

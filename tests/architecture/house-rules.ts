@@ -105,6 +105,23 @@ export const noWords: Rule = (path, text) =>
     return isRead ? [`the words ${JSON.stringify(node.text)}`] : [];
   });
 
+/** Of the texts of the bench, from which a phrase could be joined. */
+const STEPPING = /^(editOrTell|editStack|replaceProject|openAsNew)$/;
+const FROM_CATALOGUE = /^(text|words|\w+Words)\./;
+
+/** A step that undo names is one phrase of the catalogue: words joined in a program keep their order in every language. */
+export const wholeSteps: Rule = (path, text) =>
+  nodesOf(parse(path, text)).flatMap((node) => {
+    const { parent } = node;
+    if (!ts.isTemplateExpression(node)) return [];
+    const isStep = ts.isCallExpression(parent)
+      ? STEPPING.test(parent.expression.getText()) && parent.arguments[1] === node
+      : ts.isPropertyAssignment(parent) && parent.name.getText() === 'label';
+    if (!isStep) return [];
+    const joined = node.templateSpans.some(({ expression }) => FROM_CATALOGUE.test(expression.getText()));
+    return joined ? [`a step joined of words: ${node.getText()}`] : [];
+  });
+
 function nodesOf(root: ts.Node): ts.Node[] {
   const found: ts.Node[] = [];
   const visit = (node: ts.Node): void => {

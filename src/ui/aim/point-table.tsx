@@ -91,7 +91,7 @@ export function PointTable<Row extends object>(props: PointTableProps<Row>): JSX
       <button
         type="button"
         class="button"
-        onClick={() => editOrTell(() => put([...rows, next(rows)]), `${caption}: ${words.add}`)}
+        onClick={() => editOrTell(() => put([...rows, next(rows)]), words.addLabel(caption))}
       >
         {words.add}
       </button>

@@ -37,7 +37,7 @@ export async function openFile(file: File): Promise<void> {
   if (written === undefined) return refuse(file.name, [text.notices.unreadable]);
   const decoded = decodeProject(written);
   if (!decoded.ok) return refuse(file.name, decoded.faults.map(inWords));
-  openAsNew(decoded.document, `${text.bar.open} ${file.name}`, text.notices.opened(file.name));
+  openAsNew(decoded.document, text.bar.openLabel(file.name), text.notices.opened(file.name));
 }
 
 /** Photos are no part of the file; the person is told how many stay behind. */

@@ -33,12 +33,12 @@ const differenceOf = (build: Build): string =>
 
 function duplicate(build: Build): void {
   const [next, id] = duplicateBuild(project.value, build.id, text.builds.copyOf);
-  editProject(() => next, { label: `${text.builds.duplicate} ${build.name}` });
+  editProject(() => next, { label: text.builds.duplicateLabel(build.name) });
   selectBuild(id);
 }
 
 function remove(build: Build): void {
-  editProject(() => removeBuild(project.value, build.id), { label: `${text.builds.delete} ${build.name}` });
+  editProject(() => removeBuild(project.value, build.id), { label: text.builds.deleteLabel(build.name) });
   tell(text.builds.deleted(build.name), { action: { label: text.notices.undo, run: undoEdit } });
 }
 

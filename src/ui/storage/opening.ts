@@ -44,7 +44,7 @@ async function readProject(db: KeepingDb, id: string): Promise<Opened | undefine
 export async function openKept(id: string): Promise<boolean> {
   const opened = await withDb((db) => readProject(db, id));
   if (!opened) return false;
-  replaceProject(opened.project, `${text.bar.open} ${opened.project.name}`, id);
+  replaceProject(opened.project, text.bar.openLabel(opened.project.name), id);
   return true;
 }
 

@@ -48,6 +48,7 @@ export const aimWords = {
   table: {
     row: (column: string, row: number) => `${column}, row ${row}`,
     add: 'Add a row',
+    addLabel: (table: string) => `${table}: add a row`,
     remove: (row: number) => `Take row ${row} out`,
     removeShort: 'Take out',
   },

@@ -8,8 +8,8 @@ export const benchWords = {
   loading: 'Opening the bench…',
   bar: {
     unnamed: 'Without a name',
-    /** Before the name of what was opened, in the list of what can be undone. */
-    open: 'Open',
+    /** What was opened, as undo names it. */
+    openLabel: (name: string) => `Open ${name}`,
     openFile: 'Open a file…',
     openWhy: 'Open a project file from this machine',
     saveFile: 'Save as a file',

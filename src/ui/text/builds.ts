@@ -15,6 +15,9 @@ export const buildsWords = {
     notes: 'Notes',
     notesHint: 'Why this build, what it should change',
     duplicate: 'Duplicate',
+    /** Steps, as undo names them. */
+    duplicateLabel: (name: string) => `Duplicate ${name}`,
+    deleteLabel: (name: string) => `Delete ${name}`,
     setBaseline: 'Make baseline',
     delete: 'Delete',
     lastBuild: 'The only build stays.',
