@@ -9,19 +9,7 @@ import { recordWords as words } from '../../src/ui/text/record.ts';
 import { barriers, fromMenu, kept, SCREENS } from './bench-page.ts';
 import { box, onFork } from './fork-page.ts';
 import { storedIn } from './keep-page.ts';
-
-async function openRecord(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    location.hash = '#record';
-  });
-  await page.getByRole('heading', { level: 1, name: words.title }).waitFor();
-}
-
-async function go(page: Page, view: string): Promise<void> {
-  const fold = page.locator('.rail-fold');
-  if (await fold.isVisible()) await fold.click();
-  await page.locator(`[data-view="${view}"]`).click();
-}
+import { addPhoto, go, openRecord } from './record-page.ts';
 
 const done = (page: Page): Promise<void> => page.getByRole('button', { name: words.markDone, exact: true }).click();
 const step = (page: Page) => page.locator('.record-step');
@@ -46,24 +34,6 @@ async function threadOn(page: Page, diameter: string, thickness: string, count: 
   await box(page, words.wire.count).fill(count);
   await page.getByRole('button', { name: words.wire.thread, exact: true }).click();
 }
-
-/** A picture drawn in the page: 3200 × 800, so that it must be made smaller. */
-async function picture(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }> {
-  const address = await page.evaluate(() => {
-    const canvas = document.createElement('canvas');
-    Object.assign(canvas, { width: 3200, height: 800 });
-    const pen = canvas.getContext('2d') as CanvasRenderingContext2D;
-    pen.fillStyle = 'teal';
-    pen.fillRect(0, 0, 3200, 800);
-    return canvas.toDataURL('image/png');
-  });
-  return { name: 'stack.png', mimeType: 'image/png', buffer: Buffer.from(address.split(',')[1], 'base64') };
-}
-
-const addPhoto = async (page: Page): Promise<void> => {
-  await page.locator('.photo-picker input').setInputFiles(await picture(page));
-  await page.locator('.photo img[src^="blob:"]').waitFor();
-};
 
 describe('the teardown record of a fork', () => {
   it('is walked from clicks to seals, in the order in which it comes apart, into the document', () =>

@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import type { RecordStep } from '../../model/record.ts';
 import { tell } from '../app/notices.ts';
 import { openId } from '../app/store.ts';
-import { connect, trouble, troubleOf, withDb } from '../storage/connection.ts';
+import { connect, troubleOf, withDb } from '../storage/connection.ts';
 import { addPhoto, changePhoto, listPhotos, pictureOf } from '../storage/photos.ts';
 import type { PhotoRecord } from '../storage/stores.ts';
 import { recordWords } from '../text/record.ts';
@@ -33,8 +33,8 @@ export async function takeIn(file: File, step: RecordStep): Promise<void> {
   try {
     await addPhoto(db, { ...photo, bytes: blob.size }, blob);
   } catch (error) {
-    trouble.value = troubleOf(error);
-    tell(trouble.value === 'full' ? words.full : words.failed, { tone: 'problem' });
+    // Of this photo alone: whether the project can be kept is told where that is tried.
+    tell(troubleOf(error) === 'full' ? words.full : words.failed, { tone: 'problem' });
   }
   await readPhotos();
 }

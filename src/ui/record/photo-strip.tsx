@@ -15,16 +15,21 @@ const words = recordWords.photos;
 /** The picture as an image, for as long as it is shown. */
 export function Picture({ photo, alt }: { photo: PhotoRecord; alt: string }): JSX.Element {
   const address = useSignal('');
+  const isGone = useSignal(false);
   useEffect(() => {
     let isShown = true;
     void readPicture(photo.id).then((picture) => {
-      if (isShown && picture) address.value = URL.createObjectURL(picture);
+      if (!isShown) return;
+      isGone.value = picture === undefined;
+      if (picture) address.value = URL.createObjectURL(picture);
     });
     return () => {
       isShown = false;
       if (address.value) URL.revokeObjectURL(address.value);
     };
   }, [photo.id]);
+  // Browsers clear what they keep when a disk runs full, and large things go first.
+  if (isGone.value) return <p class="caution-text photo-gone">{words.gone}</p>;
   return <img src={address.value || undefined} width={photo.width} height={photo.height} alt={alt} />;
 }
 

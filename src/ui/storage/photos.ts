@@ -19,13 +19,23 @@ export async function countPhotos(db: KeepingDb, project: string): Promise<numbe
 export async function addPhoto(db: KeepingDb, photo: PhotoRecord, picture: Blob): Promise<void> {
   const write = db.transaction(['photos', 'pictures'], 'readwrite', { durability: 'strict' });
   try {
-    await Promise.all([
-      write.objectStore('photos').put(photo),
-      write.objectStore('pictures').put(picture, photo.id),
-      write.done,
-    ]);
+    await write.objectStore('photos').put(photo);
+    await write.objectStore('pictures').put(picture, photo.id);
+    await write.done;
   } catch (error) {
+    undo(write);
     throw write.error ?? error;
+  }
+}
+
+/** What was put before the one that failed must not stay alone. */
+function undo(write: { abort(): void; readonly done: Promise<void> }): void {
+  // It ends as not done either way, which is told by the error that led here.
+  write.done.catch(() => {});
+  try {
+    write.abort();
+  } catch {
+    // The browser has undone it by itself.
   }
 }
 

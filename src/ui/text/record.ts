@@ -288,6 +288,7 @@ export const recordWords = {
     undo: 'Undo',
     unreadable: (file: string) => `“${file}” is no picture that this browser can read.`,
     full: 'There is no room left on this machine: the photo was not kept. Delete photos or old projects, then try again.',
+    gone: 'The picture is no longer kept on this machine. Its caption is; add the photo again if you have it.',
     failed: 'The photo could not be kept on this machine.',
     facts: (width: number, height: number, size: string) => `${width} × ${height}, ${size}`,
   },
