@@ -16,10 +16,13 @@ const words = sheetWords.picking;
 const changes = sheetWords.changes;
 
 function pickRow(pick: PickedShim, family: Family): Cell[] {
-  const { innerDiameter_mm, isSpecial, needed, inDrawer, missing, inBaseline } = pick;
+  const { innerDiameter_mm, isSpecial, needed, inDrawer, missing, inBaseline, bores } = pick;
   const extras = [
     ...(innerDiameter_mm === undefined ? [] : [words.bore(both('length', innerDiameter_mm, family))]),
     ...(isSpecial ? [words.special] : []),
+    ...bores.map(({ innerDiameter_mm: bore, count }) =>
+      bore === undefined ? words.noBore(count) : words.inDrawer(count, both('length', bore, family)),
+    ),
   ];
   const shim = [shimSize(pick, family), ...extras.map((extra) => el('div', { class: 'hint' }, extra))];
   return [shim, ...[needed, inDrawer, missing, inBaseline].map(String)];

@@ -38,6 +38,14 @@ function cellOf(cell: Cell, { isNumber }: Column): SheetNode {
   return el('td', isNumber ? { class: 'number' } : {}, cell);
 }
 
+/** More rows or lines than that may go on over the end of a page; half of one has room for so many beside a drawing. */
+export const LONG = 24;
+
+const lines = (child: SheetChild): number =>
+  typeof child === 'string'
+    ? 0
+    : child.children.reduce((sum, each) => sum + lines(each), child.tag === 'tr' || child.tag === 'li' ? 1 : 0);
+
 /** @param foot under all columns */
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], foot?: string): SheetNode {
   const head = columns.map(({ head: said, isNumber }) =>
@@ -45,7 +53,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly Cell[
   );
   return el(
     'table',
-    {},
+    rows.length > LONG ? { class: 'long' } : {},
     el('thead', {}, el('tr', {}, head)),
     el('tbody', {}, ...rows.map((row) => el('tr', {}, ...row.map((cell, i) => cellOf(cell, columns[i]))))),
     ...(foot === undefined ? [] : [el('tfoot', {}, el('tr', {}, el('td', { colspan: columns.length }, foot)))]),
@@ -58,13 +66,15 @@ export const hint = (words: string): SheetNode => el('p', { class: 'hint' }, wor
 export const checklist = (steps: readonly string[]): SheetNode =>
   el('ul', {}, ...steps.map((step) => el('li', {}, box(), step)));
 
-/** A section that stays on one page. @param tag small, behind its title */
-export const section = (id: string, title: SheetChild, tag: string, ...children: readonly SheetChild[]): SheetNode =>
-  el(
+/** A section that stays on one page unless it is long. @param tag small, behind its title */
+export function section(id: string, title: SheetChild, tag: string, ...children: readonly SheetChild[]): SheetNode {
+  const long = children.reduce((sum, child) => sum + lines(child), 0) > LONG ? ' long' : '';
+  return el(
     'section',
-    { class: `whole ${id}`, 'aria-labelledby': `sheet-${id}` },
+    { class: `whole ${id}${long}`, 'aria-labelledby': `sheet-${id}` },
     el('h2', { id: `sheet-${id}` }, title, ...(tag === '' ? [] : [' ', el('span', { class: 'tag' }, tag)])),
     ...children,
   );
+}
 
 export const named = (said: string, otherwise: string): SheetNode => name(said.trim() === '' ? otherwise : said);

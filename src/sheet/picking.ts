@@ -11,6 +11,8 @@ export interface PickedShim {
   readonly isSpecial: boolean;
   readonly needed: number;
   readonly inDrawer: number;
+  /** The bores of those, smallest first, where any is written down; without a bore those of which it is not. */
+  readonly bores: readonly { readonly innerDiameter_mm?: number; readonly count: number }[];
   /** What the drawer lacks. */
   readonly missing: number;
   /** Of this shim in the stacks of the baseline. */
@@ -43,15 +45,25 @@ function neededFor({ valves }: Build): Map<string, Needed> {
 }
 
 /** A shim without a bore of its own has that of the shaft, below the clamp; one in the drawer without a bore is taken to fit. */
-function drawerCount({ row, clampDiameter_mm }: Needed, drawer: readonly DrawerShim[]): number {
-  if (isSpecial(row)) return 0;
+function fromDrawer({ row, clampDiameter_mm }: Needed, drawer: readonly DrawerShim[]): DrawerShim[] {
+  if (isSpecial(row)) return [];
   const hasBore = ({ innerDiameter_mm = 0 }: DrawerShim): boolean =>
     row.innerDiameter_mm === undefined
       ? innerDiameter_mm <= clampDiameter_mm
       : innerDiameter_mm === row.innerDiameter_mm;
   const fits = (shim: DrawerShim): boolean =>
     shim.outerDiameter_mm === row.outerDiameter_mm && shim.thickness_mm === row.thickness_mm && hasBore(shim);
-  return drawer.filter(fits).reduce((sum, { count }) => sum + count, 0);
+  return drawer.filter(fits);
+}
+
+/** Which of several bores the shaft has is for the person to see. */
+function boresOf(shims: readonly DrawerShim[]): PickedShim['bores'] {
+  if (shims.every(({ innerDiameter_mm }) => innerDiameter_mm === undefined)) return [];
+  const bores = shims.map(({ innerDiameter_mm, count }) => ({
+    ...(innerDiameter_mm !== undefined && { innerDiameter_mm }),
+    count,
+  }));
+  return bores.sort((a, b) => (a.innerDiameter_mm ?? Number.MAX_VALUE) - (b.innerDiameter_mm ?? Number.MAX_VALUE));
 }
 
 /** Every different shim of a build once, largest first, then thickest. */
@@ -60,9 +72,11 @@ export function pickingList(build: Build, baseline: Build, drawer: readonly Draw
   const picks = [...neededFor(build)].map(([part, found]) => {
     const { row, count: needed } = found;
     const { outerDiameter_mm, thickness_mm, innerDiameter_mm } = row;
-    const inDrawer = drawerCount(found, drawer);
+    const owned = fromDrawer(found, drawer);
+    const inDrawer = owned.reduce((sum, { count }) => sum + count, 0);
     return {
       ...{ outerDiameter_mm, thickness_mm, ...(innerDiameter_mm !== undefined && { innerDiameter_mm }) },
+      bores: innerDiameter_mm === undefined ? boresOf(owned) : [],
       ...{ isSpecial: isSpecial(row), needed, inDrawer, missing: Math.max(0, needed - inDrawer) },
       inBaseline: reusable.get(part)?.count ?? 0,
     };

@@ -27,6 +27,8 @@ const BODY_HEIGHT = 8;
 const CLAMP_HEIGHT = 3.2;
 const LETTER = 2.7;
 const LABEL_STEP = 3.5;
+/** More would make the drawing higher than a page: then rows are labelled evenly, first and last among them. */
+const MOST_LABELS = 50;
 /** Half a page of A4 between its margins has room for it at its true size [mm]. */
 const WIDTH = SECTION.width + LABELS + 2 * EDGE + 3;
 
@@ -72,7 +74,7 @@ function frameOf(stack: OrderedStack, body: ValveBody): Frame {
   const tall = laidOn(stack) + Math.max(...tops, 0.1) + (backingPlate?.gap_mm ?? 0);
   const diameters = largestThatFits(DIAMETER_SCALES, widest, SECTION.width);
   const heights = largestThatFits(HEIGHT_SCALES, tall, SECTION.height);
-  const labels = (stack.rows.length + 2) * LABEL_STEP;
+  const labels = (Math.min(stack.rows.length, MOST_LABELS) + 2) * LABEL_STEP;
   const above = Math.max(tall * heights + CLAMP_HEIGHT + 2, labels - BODY_HEIGHT);
   return {
     ...{ diameters, heights, height: above + BODY_HEIGHT + 2 * EDGE },
@@ -136,7 +138,7 @@ function rowLabels(frame: Frame, stack: OrderedStack, family: Family): Label[] {
   const laid = layShims(stack.valving);
   const fromFace: readonly NumberedRow[] = stack.order === 'before-piston' ? [...stack.rows].reverse() : stack.rows;
   let next = 0;
-  return fromFace.map(({ row, from, to }) => {
+  const labels = fromFace.map(({ row, from, to }) => {
     const own = laid.slice(next, next + to - from + 1);
     next += own.length;
     const [first, last] = [own[0], own[own.length - 1]];
@@ -144,6 +146,9 @@ function rowLabels(frame: Frame, stack: OrderedStack, family: Family): Label[] {
     const said = words.row(sheetWords.shims.numbers(from, to), shimSize(row, family));
     return { words: said, x: frame.x(row.outerDiameter_mm / 2), y: frame.y(middle) };
   });
+  if (labels.length <= MOST_LABELS) return labels;
+  const step = (labels.length - 1) / (MOST_LABELS - 1);
+  return Array.from({ length: MOST_LABELS }, (_, i) => labels[Math.round(i * step)]);
 }
 
 function shimParts(frame: Frame, stack: OrderedStack): SheetNode[] {

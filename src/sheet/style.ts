@@ -52,7 +52,10 @@ body.sheet-page { margin: 0; padding: 1rem; background: #fff; }
 .build-sheet .fault { color: #a51c2c; font-weight: 600; }
 .build-sheet .links a, .build-sheet .links code { font: 0.625rem/1.3 "Liberation Mono", Consolas, monospace; overflow-wrap: anywhere; word-break: break-all; color: #14242c; }
 .build-sheet .links a.follow { font: inherit; text-decoration: underline; display: inline-block; min-height: 1.5rem; padding: 0.2rem 0; }
-.build-sheet :is(section.whole, .whole, table, figure, li, .facts > div, .cautions) { break-inside: avoid; }
+.build-sheet :is(section.whole, .whole, table, figure, tr, li, .facts > div, .cautions) { break-inside: avoid; }
+.build-sheet :is(section.whole, table).long { break-inside: auto; }
+.build-sheet table.long thead { display: table-header-group; }
+.build-sheet table.long tfoot { display: table-row-group; break-before: avoid; }
 .build-sheet :is(h2, h3) { break-after: avoid; }
 @media print, (min-width: 48rem) {
   .build-sheet .pair { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
@@ -74,6 +77,7 @@ body.sheet-page { margin: 0; padding: 1rem; background: #fff; }
   .build-sheet h2 { font-size: 9.5pt; margin-bottom: 0.8mm; }
   .build-sheet .scroll { overflow: visible; }
   .build-sheet :is(.links a, .links code) { font-size: 6pt; line-height: 1.2; }
+  .build-sheet .pair:has(> .long) { display: block; }
   .build-sheet .no-print { display: none; }
 }
 `;

@@ -69,9 +69,11 @@ export const sheetWords = {
     missing: 'Missing',
     baseline: 'In baseline',
     bore: (bore: string) => `bore ${bore}`,
+    inDrawer: (count: number, bore: string) => `drawer: ${count} with bore ${bore}`,
+    noBore: (count: number) => `drawer: ${count} without a bore written down`,
     special: 'dished, notched or of other material',
     noDrawer: 'The drawer of this project is empty.',
-    note: 'The drawer leaves out shims that are in a damper; those of the baseline may be used again if they are sound.',
+    note: 'The drawer leaves out shims that are in a damper; those of the baseline may be used again if they are sound. Take the bore of the shaft.',
   },
 
   changes: {

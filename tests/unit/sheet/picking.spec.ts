@@ -55,6 +55,14 @@ describe('the picking list', () => {
     expect(pickingList(buildOf([shim(24, 0.3)]), NOTHING, drawer)).toMatchObject([{ inDrawer: 3 }]);
   });
 
+  it('says of which bores those in the drawer are, where any is written down', () => {
+    const boresIn = (...drawer: DrawerShim[]) => pickingList(buildOf([shim(24, 0.3)]), NOTHING, drawer)[0].bores;
+    expect(
+      boresIn(inDrawer(24, 0.3, 4, 20), inDrawer(24, 0.3, 1), inDrawer(24, 0.3, 2, 10), inDrawer(24, 0.3, 3, 8)),
+    ).toEqual([{ innerDiameter_mm: 8, count: 3 }, { innerDiameter_mm: 10, count: 2 }, { count: 1 }]);
+    expect(boresIn(inDrawer(24, 0.3, 5))).toEqual([]);
+  });
+
   it('finds no dished, notched or other metal among plain sizes', () => {
     const material = { youngsModulus_GPa: 110, poissonsRatio: 0.34 };
     for (const extra of [{ dish_mm: 0.1 }, { notches: { count: 2, width_mm: 2 } }, { material }]) {
