@@ -23,7 +23,7 @@ export const onBench = (test: (page: Page) => Promise<void>, options: PageOption
   );
 
 export async function settled(page: Page): Promise<void> {
-  await page.locator('svg[data-state=bent]').waitFor();
+  await page.locator('svg[data-state=bent]').first().waitFor();
   await page.locator('.plot-board .scatterlayer .trace').first().waitFor();
   await expect.poll(() => page.locator('.plot.stale').count()).toBe(0);
 }

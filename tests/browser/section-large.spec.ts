@@ -15,16 +15,17 @@ const speed = async (page: Page) => Number.parseFloat((await dialog(page).locato
 async function enlarge(page: Page): Promise<void> {
   await opener(page).focus();
   await page.keyboard.press('Enter');
-  await dialog(page).locator('svg[data-state=bent]').waitFor();
+  await dialog(page).locator('svg[data-state=bent]').first().waitFor();
 }
 
 describe('the large view of the section', () => {
-  it('fills the window with one drawing, and gives the focus back when Escape closes it', () =>
+  it('fills the window with the section, the plan beside it, and gives the focus back when Escape closes it', () =>
     onBench(async (page) => {
       const small = await page.locator('.drawing svg').boundingBox();
       await enlarge(page);
-      expect(await page.locator('.drawing svg').count()).toBe(1);
-      const large = await page.locator('.drawing svg').boundingBox();
+      expect(await page.locator('[data-figure=section] .drawing svg').count()).toBe(1);
+      expect(await page.locator('[data-figure=plan] .drawing svg').count()).toBe(1);
+      const large = await page.locator('[data-figure=section] .drawing svg').boundingBox();
       expect(large?.height).toBeGreaterThan(1.5 * (small?.height ?? Number.NaN));
       expect(await dialog(page).boundingBox()).toMatchObject({ x: 0, y: 0, width: 1440, height: 900 });
       await page.keyboard.press('Escape');
@@ -97,7 +98,7 @@ describe('the large view of the section', () => {
       const small = await readSvg(page, (await fetched(page, 'section', 'section-svg')).bytes.toString('utf8'));
       await enlarge(page);
       const large = await readSvg(page, (await fetched(page, 'section', 'section-svg')).bytes.toString('utf8'));
-      const drawing = await page.locator('.drawing svg').boundingBox();
+      const drawing = await page.locator('[data-figure=section] .drawing svg').boundingBox();
       expect(large.width).toBeGreaterThan(drawing?.width ?? Number.NaN);
       expect(large.width).toBeGreaterThan(1.5 * small.width);
       expect(large).toMatchObject({ root: 'svg', acting: 0, outside: [] });

@@ -2,25 +2,14 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, onBench, SCREENS, settled } from './bench-page.ts';
+import { barriers, SCREENS } from './bench-page.ts';
 import { fetched, readSvg } from './export-page.ts';
-import type { PageOptions } from './harness.ts';
+import { cursor, onFourPorts, onWaves } from './wave-page.ts';
 
 const words = text.sectionParts;
 const caption = (page: Page, name: RegExp) => page.locator('.cut-name').filter({ hasText: name });
 const CREST = new RegExp(`^${text.wave.crest}`);
 const TROUGH = new RegExp(`^${text.wave.trough}`);
-
-/** The demo at its fastest, by the theory that follows the waves: its rim waves there. */
-const onWaves = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
-  onBench(async (page) => {
-    await page.getByRole('button', { name: text.theoryShort['port-periodic'] }).click();
-    await expect.poll(() => page.locator('.title-block').textContent()).toContain(text.theory['port-periodic']);
-    await settled(page);
-    await page.getByRole('slider', { name: text.chart.cursor }).press('End');
-    await page.locator('.cut-name').first().waitFor();
-    await test(page);
-  }, options);
 
 const figure = (page: Page, part: string, name: string) =>
   page.locator(`.parts [data-of="${part}"] td span`).filter({ hasText: name }).locator('b').textContent();
@@ -80,11 +69,17 @@ describe('the section of a stack that waves', () => {
       expect(await page.locator('.legend').textContent()).toContain(text.wave.legend('MPa'));
     }));
 
+  it('has a wave a port from the first where the ports open part of the ring', () =>
+    onFourPorts(async (page) => {
+      expect(await caption(page, CREST).locator('.name').textContent()).toBe(text.wave.crestOf(4));
+      const [right, left] = await rims(page);
+      expect(left).toBeGreaterThan(right);
+    }));
+
   it('is one round section again where the rim does not wave', () =>
     onWaves(async (page) => {
-      const slider = page.getByRole('slider', { name: text.chart.cursor });
-      await slider.press('Home');
-      for (let i = 0; i < 5; i++) await slider.press('ArrowRight');
+      await cursor(page).press('Home');
+      for (let i = 0; i < 5; i++) await cursor(page).press('ArrowRight');
       await expect.poll(() => page.locator('.cut-name').count()).toBe(0);
       const [right, left] = await rims(page);
       expect(left).toBe(right);

@@ -73,21 +73,26 @@ export const shownState = computed(() => {
   return state && state.shimStress_Pa.length === shims ? state : undefined;
 });
 
-/** The largest lift of any rim, at the crest where the stack waves [m]. */
-function highestRim({ shape }: StackState): number {
+/** Lift of every rim, at the crest where the stack waves [m]. */
+export function rimsAtCrest({ shape }: StackState): number[] {
   const crest = extremesOf(shape)?.crest ?? 0;
-  return Math.max(...shape.lift_m.map((_, shim) => liftAt(shape, shim, crest).at(-1) ?? 0));
+  return shape.lift_m.map((_, shim) => liftAt(shape, shim, crest).at(-1) ?? 0);
 }
 
-/** The largest rim lift within the speeds on show, so that the drawing keeps its scale while the cursor moves [mm]. */
-export function tallestLift(buildId: string): number {
+/** A stack as far as it opens within the speeds on show, so that a drawing keeps its scale while the cursor moves. */
+export function reachedState(buildId: string): StackState | undefined {
   const outcome = outcomes.value.get(buildId);
   const stack = stackOf(place.value);
   const table = outcome && tableOf(outcome, stack);
-  if (!outcome?.curve || !table) return 0;
+  if (!outcome?.curve || !table) return undefined;
   const pressures = pointsOf(outcome.curve, direction.value).map((p) =>
     isSolved(p) ? (stackAtWork(p, stack)?.shimPressure_Pa ?? 0) : 0,
   );
-  const reached = stackAt(table, Math.max(0, ...pressures));
-  return reached ? millimetresFromMetres(highestRim(reached)) : 0;
+  return stackAt(table, Math.max(0, ...pressures));
+}
+
+/** The largest rim lift within the speeds on show [mm]. */
+export function tallestLift(buildId: string): number {
+  const reached = reachedState(buildId);
+  return reached ? millimetresFromMetres(Math.max(...rimsAtCrest(reached))) : 0;
 }

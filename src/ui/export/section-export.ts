@@ -1,6 +1,7 @@
-/** The section as it stands on the page, bent at the speed cursor, as a picture file. */
+/** Section and plan as they stand on the page, bent at the speed cursor, as picture files. */
 import { lineOf } from '../app/lines.ts';
 import { project } from '../app/store.ts';
+import { DRAWINGS, type DrawingName } from '../section/section-choices.ts';
 import { text } from '../text/en.ts';
 import { type PictureFormat, PNG_SCALE, savePicture } from './chart-pictures.ts';
 import type { ExportChoice } from './export-menu.tsx';
@@ -18,7 +19,9 @@ function drawn(name: string, attributes: Readonly<Record<string, string | number
   return element;
 }
 
-function wordsOf(sheet: Element, drawing: Element): SheetWords {
+const NOTES: Readonly<Record<DrawingName, string>> = { section: text.section.scaleWhy, plan: text.plan.note };
+
+function wordsOf(which: DrawingName, sheet: Element, drawing: Element): SheetWords {
   const { name, invented } = project.value;
   const cells = [...sheet.querySelectorAll('.title-block > div')].map(
     (cell) => [cell.querySelector('dt')?.textContent ?? '', cell.querySelector('dd')?.textContent ?? ''] as const,
@@ -27,12 +30,7 @@ function wordsOf(sheet: Element, drawing: Element): SheetWords {
   return {
     title: words.title(name, drawing.getAttribute('aria-label') ?? text.section.title),
     cells,
-    notes: [
-      ...beyond,
-      text.section.scaleWhy,
-      `${text.chart.estimate} ${words.madeWith}`,
-      ...(invented ? [words.invented] : []),
-    ],
+    notes: [...beyond, NOTES[which], `${text.chart.estimate} ${words.madeWith}`, ...(invented ? [words.invented] : [])],
   };
 }
 
@@ -58,24 +56,29 @@ interface SectionPicture {
   readonly height: number;
 }
 
-/** @throws Error when the section is not on the page */
-function picture(): SectionPicture {
-  const sheet = document.querySelector('.sheet.section');
+const figureOf = (which: DrawingName): Element | null =>
+  document.querySelector(`.sheet.section [data-figure="${which}"]`);
+
+/** @throws Error when the drawing is not on the page */
+function picture(which: DrawingName): SectionPicture {
+  const sheet = figureOf(which);
   const drawing = sheet?.querySelector<SVGSVGElement>('.drawing svg');
   if (!sheet || !drawing) throw new Error(words.noDrawing);
   const size = { width: drawing.width.baseVal.value, height: drawing.height.baseVal.value };
-  const layout = laySection(size, wordsOf(sheet, drawing));
+  const layout = laySection(size, wordsOf(which, sheet, drawing));
   const colours = project.value.builds.map(({ id }) => lineOf(id).colour);
   return { svg: compose(withOwnStyles(drawing, colours), layout), width: layout.width, height: layout.height };
 }
 
-const saveSection = (format: PictureFormat): Promise<void> =>
-  savePicture(words.files.section, format, async () => {
-    const { svg, width, height } = picture();
+const saveDrawing = (which: DrawingName, format: PictureFormat): Promise<void> =>
+  savePicture(words.files[which], format, async () => {
+    const { svg, width, height } = picture(which);
     return format === 'svg' ? svg : rasterise(svg, width, height, PNG_SCALE);
   });
 
-export const sectionChoices = (): ExportChoice[] => [
-  { id: 'section-svg', label: words.sectionSvg, run: () => void saveSection('svg') },
-  { id: 'section-png', label: words.sectionPng, run: () => void saveSection('png') },
-];
+/** Of the drawings on the page: one beside the bench, both in the large view. */
+export const sectionChoices = (): ExportChoice[] =>
+  DRAWINGS.filter((which) => figureOf(which) !== null).flatMap((which) => [
+    { id: `${which}-svg`, label: words.drawingSvg[which], run: () => void saveDrawing(which, 'svg') },
+    { id: `${which}-png`, label: words.drawingPng[which], run: () => void saveDrawing(which, 'png') },
+  ]);

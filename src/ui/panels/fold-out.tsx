@@ -33,11 +33,13 @@ interface FoldOutProps {
   readonly name: string;
   readonly label: string;
   readonly icon: IconName;
+  /** Shows the icon alone; the label is then its name. */
+  readonly iconOnly?: boolean;
   /** Given what folds the sheet: the keyboard is back at the button before the choice is carried out. */
   readonly children: (fold: () => void) => ComponentChildren;
 }
 
-export function FoldOut({ name, label, icon, children }: FoldOutProps): JSX.Element {
+export function FoldOut({ name, label, icon, iconOnly = false, children }: FoldOutProps): JSX.Element {
   const isOpen = useSignal(false);
   const root = useRef<HTMLDivElement>(null);
   useFolding(root, isOpen, name);
@@ -50,6 +52,8 @@ export function FoldOut({ name, label, icon, children }: FoldOutProps): JSX.Elem
       <button
         type="button"
         class="button"
+        title={iconOnly ? label : undefined}
+        aria-label={iconOnly ? label : undefined}
         id={foldOutButton(name)}
         aria-expanded={isOpen.value}
         aria-controls={isOpen.value ? name : undefined}
@@ -57,7 +61,7 @@ export function FoldOut({ name, label, icon, children }: FoldOutProps): JSX.Elem
           isOpen.value = !isOpen.value;
         }}
       >
-        {label}
+        {!iconOnly && label}
         <Icon name={icon} />
       </button>
       {isOpen.value && (

@@ -132,18 +132,18 @@ function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): J
 }
 
 /** What stands between the drawing and its title block, such as a cursor. */
-export function Drawing({ children }: { children?: ComponentChildren }): JSX.Element {
+export function SectionFigure({ children }: { children?: ComponentChildren }): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
   const section = drawnSection.value;
   const sheet = sheetOf(size, section);
   return (
-    <>
+    <div class="figure" data-figure="section">
       <div class={section.stack.mayWave ? 'drawing waved' : 'drawing'} ref={ref}>
         {size.width > 0 && <Picture sheet={sheet} section={section} />}
         <PartWalk />
       </div>
       {children}
       <TitleBlock sheet={sheet} stack={section.stack} />
-    </>
+    </div>
   );
 }

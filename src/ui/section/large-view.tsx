@@ -1,4 +1,4 @@
-/** The section over the whole window, with the speed cursor under it and its numbers beside it. */
+/** Section and plan over the whole window, with the speed cursor under the larger and the numbers of both beside it. */
 
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
@@ -6,11 +6,13 @@ import { show } from '../app/quantities.ts';
 import { cursorSpeed, place, project, setCursor, topSpeed } from '../app/store.ts';
 import { drawnStack } from '../app/views.ts';
 import { NoticeList } from '../panels/notice-list.tsx';
+import { PlanBeside, PlanFigure } from '../plan-view/plan-figure.tsx';
+import { PlanTable } from '../plan-view/plan-table.tsx';
 import { text } from '../text/en.ts';
-import { Drawing } from './drawing.tsx';
+import { SectionFigure } from './drawing.tsx';
 import { PartsTable } from './parts-table.tsx';
-import { isLarge } from './section-choices.ts';
-import { PlaceChoice, SectionControls } from './section-controls.tsx';
+import { drawingShown, isLarge } from './section-choices.ts';
+import { DrawingChoice, PlaceChoice, SectionControls, SectionExport } from './section-controls.tsx';
 import { isPlaying, mayPlay, playStroke, stopStroke } from './stroke-play.ts';
 
 const words = text.sectionView;
@@ -57,6 +59,7 @@ export function LargeView(): JSX.Element {
     dialog.current?.showModal();
     return () => stopStroke();
   }, []);
+  const isPlan = drawingShown.value === 'plan';
   const title = words.largeTitle(
     text.placeOf(project.value.damper.layout, place.value).name,
     drawnStack.value.build.name,
@@ -72,21 +75,31 @@ export function LargeView(): JSX.Element {
     >
       <header>
         <h2 id="large-section-title">{title}</h2>
+        <DrawingChoice />
         <PlaceChoice />
         <span class="group">
           <SectionControls />
+          <SectionExport />
           <button type="button" class="button" onClick={() => dialog.current?.close()}>
             {words.close}
           </button>
         </span>
       </header>
       <div class="large-drawing">
-        <Drawing>
-          <SpeedCursor />
-        </Drawing>
+        {isPlan ? (
+          <PlanFigure>
+            <SpeedCursor />
+          </PlanFigure>
+        ) : (
+          <SectionFigure>
+            <SpeedCursor />
+          </SectionFigure>
+        )}
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and keys scroll only what has the focus */}
       <section class="large-numbers" aria-label={text.sectionParts.title} tabIndex={0}>
+        {isPlan ? <SectionFigure /> : <PlanBeside />}
+        <PlanTable />
         <PartsTable />
       </section>
       <NoticeList />

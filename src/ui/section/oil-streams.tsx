@@ -13,6 +13,8 @@ import type { Stream, StreamName } from './streams.ts';
 const THINNEST = 2;
 const WIDEST = 17;
 const widthOf = (share: number): number => THINNEST + (WIDEST - THINNEST) * Math.min(share, 1);
+/** Room that a number takes beside its stream [px]. */
+const NUMBER_PX = 52;
 /** Above the rim, the stream and its numbers need this much [px]. */
 const OVER_RIM_PX = 24;
 
@@ -31,8 +33,9 @@ function coursesOf({ sheet, section, piston }: Plan): Record<StreamName, Course>
   const gap = sheet.y(valving.seatHeight_mm + (state ? millimetresFromMetres(state.seatOpening_m) / 2 : 0));
   const face = outlines[0];
   const rim = sheet.x(Math.max(face.outerRadius_mm, body.seat.outerDiameter_mm / 2));
-  const end = Math.min(gap - 44, sheet.y(face.top[face.top.length - 1].z) - OVER_RIM_PX);
   const out = (rim + wall) / 2;
+  const beside = outlines.filter(({ shim, outerRadius_mm }) => shim === 0 || sheet.x(outerRadius_mm) > out - NUMBER_PX);
+  const end = Math.min(gap - 44, ...beside.map(({ top }) => sheet.y(top[top.length - 1].z) - OVER_RIM_PX));
   const foot = sheet.height - 7;
   const turn = sheet.hubY + 22;
   const post = sheet.x(postRadius(valving));
@@ -91,8 +94,6 @@ export function OilArrows({ plan }: { plan: Plan }): JSX.Element {
 }
 
 const LINE_PX = 13;
-/** Room that a number takes beside its stream [px]. */
-const NUMBER_PX = 52;
 
 interface NumberProps {
   readonly plan: Plan;

@@ -8,6 +8,11 @@ export type Heights = (typeof HEIGHTS)[number];
 
 export const heights = signal<Heights>('fit');
 export const axialFactor = computed(() => (heights.value === 'fit' ? undefined : Number(heights.value)));
+/** The stack cut through its axis, or one shim seen from above: the one on the bench, or the larger of both in the large view. */
+export const DRAWINGS = ['section', 'plan'] as const;
+export type DrawingName = (typeof DRAWINGS)[number];
+export const drawingShown = signal<DrawingName>('section');
+
 export const stressShown = signal(true);
 export const isLarge = signal(false);
 

@@ -6,7 +6,7 @@ import { sectionChoices } from '../export/section-export.ts';
 import { Choice } from '../panels/choice.tsx';
 import { FoldOut } from '../panels/fold-out.tsx';
 import { text } from '../text/en.ts';
-import { HEIGHTS, type Heights, heights, stressShown } from './section-choices.ts';
+import { DRAWINGS, drawingShown, HEIGHTS, type Heights, heights, stressShown } from './section-choices.ts';
 
 const heightsName = (each: Heights): string => {
   if (each === 'fit') return text.sectionView.heights.fit;
@@ -50,6 +50,22 @@ function StressToggle(): JSX.Element {
   );
 }
 
+/** Which of the two drawings. */
+export function DrawingChoice(): JSX.Element {
+  return (
+    <Choice
+      label={text.plan.view}
+      options={DRAWINGS}
+      chosen={drawingShown.value}
+      name={(each) => text.plan.drawing[each]}
+      title={(each) => text.plan.drawingWhy[each]}
+      onChoose={(each) => {
+        drawingShown.value = each;
+      }}
+    />
+  );
+}
+
 export const SectionExport = (): JSX.Element => <ExportMenu of={text.export.sheets.section} choices={sectionChoices} />;
 
 /** All in the row: the large view has the room. */
@@ -58,7 +74,6 @@ export function SectionControls(): JSX.Element {
     <>
       <HeightsChoice />
       <StressToggle />
-      <SectionExport />
     </>
   );
 }
@@ -66,7 +81,7 @@ export function SectionControls(): JSX.Element {
 /** The same behind one button. */
 export function SectionLook(): JSX.Element {
   return (
-    <FoldOut name="section-look" label={text.sectionView.look} icon="fold">
+    <FoldOut name="section-look" label={text.sectionView.look} icon="sliders" iconOnly>
       {() => (
         <>
           <div class="look-row">

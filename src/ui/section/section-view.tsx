@@ -1,12 +1,14 @@
 /** The section: the stack on show, drawn to a stated scale and bent by the solver's shape at the speed cursor. */
 import type { JSX } from 'preact';
 import { Icon } from '../panels/icons.tsx';
+import { PlanFigure } from '../plan-view/plan-figure.tsx';
+import { PlanTable } from '../plan-view/plan-table.tsx';
 import { text } from '../text/en.ts';
-import { Drawing } from './drawing.tsx';
+import { SectionFigure } from './drawing.tsx';
 import { LargeView } from './large-view.tsx';
 import { PartsTable } from './parts-table.tsx';
-import { isLarge } from './section-choices.ts';
-import { PlaceChoice, SectionExport, SectionLook } from './section-controls.tsx';
+import { drawingShown, isLarge } from './section-choices.ts';
+import { DrawingChoice, PlaceChoice, SectionExport, SectionLook } from './section-controls.tsx';
 
 /** It keeps its place while the large view is open, and takes the focus back when that closes. */
 function EnlargeButton(): JSX.Element {
@@ -26,33 +28,39 @@ function EnlargeButton(): JSX.Element {
   );
 }
 
-/** While the large view is open the drawing is there: one picture bends, and one is exported. */
+function OnBench(): JSX.Element {
+  const isPlan = drawingShown.value === 'plan';
+  return (
+    <>
+      {isPlan ? <PlanFigure /> : <SectionFigure />}
+      <div class="unseen">{isPlan ? <PlanTable /> : <PartsTable />}</div>
+    </>
+  );
+}
+
+/** While the large view is open the drawings are there: one picture bends, and one is exported. */
 export function SectionView(): JSX.Element {
   return (
     <section class="sheet section" aria-label={text.section.title}>
       <header>
-        <h2>{text.section.title}</h2>
-        {!isLarge.value && <PlaceChoice />}
+        <h2 class={isLarge.value ? '' : 'unseen'}>{text.section.title}</h2>
+        {!isLarge.value && (
+          <>
+            <DrawingChoice />
+            <PlaceChoice />
+          </>
+        )}
         <span class="group look">
           {!isLarge.value && (
             <>
-              <SectionLook />
+              {drawingShown.value === 'section' && <SectionLook />}
               <SectionExport />
             </>
           )}
           <EnlargeButton />
         </span>
       </header>
-      {isLarge.value ? (
-        <LargeView />
-      ) : (
-        <>
-          <Drawing />
-          <div class="unseen">
-            <PartsTable />
-          </div>
-        </>
-      )}
+      {isLarge.value ? <LargeView /> : <OnBench />}
     </section>
   );
 }

@@ -10,6 +10,7 @@ import { exportWords } from './export.ts';
 import { materialWords } from './material.ts';
 import { measureWords } from './measures.ts';
 import { placeWords } from './places.ts';
+import { planWords } from './plan.ts';
 import { sectionWords } from './section.ts';
 import { sectionPartWords } from './section-parts.ts';
 import { shimsWords } from './shims.ts';
@@ -23,6 +24,7 @@ export const text = {
   ...buildsWords,
   ...adjusterWords,
   ...placeWords,
+  ...planWords,
   ...sectionWords,
   ...sectionPartWords,
   ...chartWords,

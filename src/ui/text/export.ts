@@ -10,8 +10,8 @@ export const exportWords = {
     loopPng: { time: 'Over time as PNG', position: 'Over position as PNG', speed: 'Over speed as PNG' },
     chartCsv: 'Data of this chart as CSV',
     curveCsv: (build: string) => `Whole curve of ${build} as CSV`,
-    sectionSvg: 'Drawing as SVG',
-    sectionPng: 'Drawing as PNG',
+    drawingSvg: { section: 'Section as SVG', plan: 'Plan as SVG' },
+    drawingPng: { section: 'Section as PNG', plan: 'Plan as PNG' },
     copyReadings: 'Copy as a table',
     readingsCsv: 'Readings as CSV',
 
@@ -51,6 +51,7 @@ export const exportWords = {
       'cycle-position': 'cycle over position',
       'cycle-speed': 'cycle over speed',
       section: 'section',
+      plan: 'plan',
       readings: 'readings',
       curve: 'curve',
     },

@@ -61,7 +61,7 @@ export const sectionPartWords = {
     scale: (radial: string) => `Scale ${radial} : 1`,
     heightsTrue: 'heights true to scale',
     heightsExaggerated: (n: number) => `heights × ${n}, exaggerated`,
-    look: 'View',
+    look: 'Heights and shades',
     shading: 'Shades',
     stress: 'Stress',
     stressWhy: 'Shade the shims by their stress',
