@@ -67,6 +67,7 @@ export const VIEWS: readonly View[] = [
   chart('effects', '.shim-effects tbody tr'),
   chart('temperature', '.sweep .plot'),
   chart('clicks', '.charts'),
+  chart('tolerance', '.share-table tbody tr'),
   chart('cycle', '.cycle-readings'),
   {
     name: 'bench: difference in per cent',
