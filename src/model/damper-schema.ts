@@ -44,7 +44,7 @@ export const damperSchema = record({
   endClearance_mm: numberIn({ from: 0.1, upTo: 1000 }).optional(),
   heatedMass_kg: numberIn({ from: 0, upTo: 1000 }).optional(),
   assumedParts: z
-    .array(z.literal(ASSUMED_PARTS, { error: '"baseCompression" or "refillCheck"' }))
+    .array(z.literal(ASSUMED_PARTS, { error: `one of ${ASSUMED_PARTS.map((part) => `"${part}"`).join(', ')}` }))
     .max(ASSUMED_PARTS.length)
     .optional(),
 });

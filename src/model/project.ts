@@ -151,8 +151,10 @@ export interface Build {
 export const LAYOUTS = ['monotube', 'monotube-reservoir', 'twin-tube', 'cartridge'] as const;
 export type Layout = (typeof LAYOUTS)[number];
 
+/** What a base valve needs beside its stack. */
+export const BASE_PARTS = ['baseCompression', 'refillCheck'] as const;
 /** What a damper needs and may have been put in before it was measured. */
-export const ASSUMED_PARTS = ['baseCompression', 'refillCheck'] as const;
+export const ASSUMED_PARTS = ['sizes', 'pistonCompression', 'pistonRebound', ...BASE_PARTS, 'oil', 'gas'] as const;
 export type AssumedPart = (typeof ASSUMED_PARTS)[number];
 
 export interface Damper {

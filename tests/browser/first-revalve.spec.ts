@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { LAYOUTS, type Layout } from '../../src/model/project.ts';
 import { compare } from '../../src/ui/text/compare.ts';
 import { text } from '../../src/ui/text/en.ts';
-import { diameters, onBench } from './bench-page.ts';
+import { pageWords } from '../../src/ui/text/pages.ts';
+import { diameters, fromMenu, kept, onBench, settled } from './bench-page.ts';
 
 type Act = { readonly press: string } | { readonly write: string };
 
@@ -47,7 +49,10 @@ describe('the first revalve', () => {
   it('is told in the words of the bench', () => {
     const pressed = acts.flatMap((act) => ('press' in act ? [act.press] : []));
     const { edit, duplicate } = text.builds;
-    expect(pressed.slice(1)).toEqual([
+    expect(pressed).toEqual([
+      pageWords.projectMenu,
+      text.blank.menu,
+      text.damper.layoutName.monotube,
       text.stack.paste,
       text.stack.pasteApply(5),
       text.way.rebound,
@@ -67,12 +72,12 @@ describe('the first revalve', () => {
     onBench(async (page) => {
       for (const act of acts.slice(0, -1)) await carryOut(page, act);
       const shown = await page.getByRole('dialog').textContent();
-      expect(shown).toContain(text.builds.copyOf('Stock, as it came out'));
+      expect(shown).toContain(text.builds.copyOf(text.blank.build));
       await carryOut(page, acts[acts.length - 1]);
       expect(await page.getByRole('dialog').count()).toBe(0);
       expect(await diameters(page)).toEqual(['34', '20', '30', '24', '20']);
       // Fewer and smaller shims on the same ports and bleed hold the oil back less.
-      await expect.poll(async () => (await forces(page)).length).toBe(3);
+      await expect.poll(async () => (await forces(page)).length).toBe(2);
       await expect
         .poll(async () => {
           const all = await forces(page);
@@ -85,9 +90,55 @@ describe('the first revalve', () => {
 
   it('takes less than five minutes by the keystroke-level model, and about what its page says', () => {
     const seconds = acts.reduce((sum, act) => sum + timeOf(act), 0);
-    expect(acts.length).toBe(16);
+    expect(acts.length).toBe(18);
     expect(seconds).toBeLessThan(300);
     expect(seconds / 60).toBeGreaterThan(1.5);
     expect(seconds / 60).toBeLessThan(2.5);
   });
+});
+
+describe("a project of one's own", () => {
+  const start = async (page: Page, layout: Layout): Promise<void> => {
+    await fromMenu(page, text.blank.menu);
+    await page.getByRole('dialog').getByRole('button', { name: text.damper.layoutName[layout], exact: true }).click();
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await settled(page);
+  };
+  const placeholders = (page: Page) => page.getByText(text.blank.placeholder);
+  const { part, measuredLabel } = text.damper.assumed;
+
+  it.each(LAYOUTS)('of the layout %s solves at once, and says that all of it is assumed', (layout) =>
+    onBench(async (page) => {
+      await start(page, layout);
+      expect(await page.getByLabel(text.bar.projectName, { exact: true }).inputValue()).toBe(
+        text.blank.name(text.damper.layoutName[layout]),
+      );
+      expect(await page.locator('.bar .tag.invented').count()).toBe(0);
+      const told = page.locator('.charts .warnings');
+      for (const each of ['sizes', 'pistonCompression', 'pistonRebound', 'oil', 'gas'] as const)
+        expect(await told.textContent()).toContain(part[each]);
+      expect(await placeholders(page).count()).toBe(1);
+      const [force] = await forces(page);
+      expect(force).toBeGreaterThan(0);
+    }),
+  );
+
+  it('keeps what was measured, stays after a reload, and undo goes back to what was there before', () =>
+    onBench(async (page) => {
+      const before = await page.getByLabel(text.bar.projectName, { exact: true }).inputValue();
+      await start(page, 'monotube');
+      await page.locator('[data-group=sizes] > summary').click();
+      await page.getByRole('button', { name: measuredLabel.sizes }).click();
+      const told = page.locator('.charts .warnings');
+      await expect.poll(() => told.textContent()).not.toContain(part.sizes);
+      expect(await told.textContent()).toContain(part.gas);
+      await kept(page);
+      await page.reload();
+      await settled(page);
+      expect(await told.textContent()).not.toContain(part.sizes);
+      await start(page, 'twin-tube');
+      await page.locator('.bar .icon').first().click();
+      await expect.poll(() => page.getByLabel(text.bar.projectName, { exact: true }).inputValue()).not.toBe(before);
+      expect(await told.textContent()).not.toContain(part.baseCompression);
+    }));
 });

@@ -13,7 +13,7 @@ import type {
   ValveBody,
   Valving,
 } from '../../model/project.ts';
-import { ASSUMED_PARTS } from '../../model/project.ts';
+import { BASE_PARTS } from '../../model/project.ts';
 import { type GasShape, gasBy, measureOf } from './gas-measures.ts';
 import { hasBase } from './places.ts';
 
@@ -97,28 +97,33 @@ function layAside({ damper, gas, builds }: Project, before: LaidAside): LaidAsid
 function baseOfDamper(
   { valves, refillCheck, assumedParts }: Damper,
   aside: LaidAside,
-): Pick<Damper, 'refillCheck' | 'assumedParts'> & { readonly body: ValveBody } {
+): { readonly body: ValveBody; readonly refillCheck: RefillCheck; readonly assumedParts: readonly AssumedPart[] } {
   const known = {
     baseCompression: valves.baseCompression ?? aside.body,
     refillCheck: refillCheck ?? aside.refillCheck,
   };
   const marked = assumedParts ?? aside.assumedParts ?? [];
-  const assumed = ASSUMED_PARTS.filter((part) => known[part] === undefined || marked.includes(part));
+  const assumed = BASE_PARTS.filter((part) => known[part] === undefined || marked.includes(part));
   return {
     body: known.baseCompression ?? valves.pistonCompression,
     refillCheck: known.refillCheck ?? startingRefillCheck(valves.pistonCompression),
-    ...(assumed.length > 0 && { assumedParts: assumed }),
+    assumedParts: assumed,
   };
 }
 
+const isBasePart = (part: AssumedPart): boolean => BASE_PARTS.some((each) => each === part);
+const marked = (parts: AssumedPart[]): Pick<Damper, 'assumedParts'> =>
+  parts.length > 0 ? { assumedParts: parts } : {};
+
 function damperWith(damper: Damper, layout: Layout, aside: LaidAside): Damper {
-  const { legDiameter_mm = aside.legDiameter_mm, refillCheck: _r, assumedParts: _a, valves, ...rest } = damper;
+  const { legDiameter_mm = aside.legDiameter_mm, refillCheck: _r, assumedParts = [], valves, ...rest } = damper;
   const { baseCompression: _b, ...piston } = valves;
   const leg = layout === 'cartridge' && legDiameter_mm !== undefined && legDiameter_mm >= rest.rodDiameter_mm;
   const whole = { ...rest, layout, ...(leg && { legDiameter_mm }), valves: piston };
-  if (!hasBase(layout)) return whole;
-  const { body, ...base } = baseOfDamper(damper, aside);
-  return { ...whole, valves: { ...piston, baseCompression: body }, ...base };
+  const others = assumedParts.filter((part) => !isBasePart(part));
+  if (!hasBase(layout)) return { ...whole, ...marked(others) };
+  const { body, refillCheck, assumedParts: base } = baseOfDamper(damper, aside);
+  return { ...whole, valves: { ...piston, baseCompression: body }, refillCheck, ...marked([...others, ...base]) };
 }
 
 /** The floating piston of a monotube runs in its tube. */

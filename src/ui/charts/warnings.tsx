@@ -85,11 +85,19 @@ function buildsTold(): readonly Build[] {
   return comparing.value && !others.includes(baseline.value) ? [baseline.value, ...others] : others;
 }
 
+/** Whether the numbers are of a damper that somebody has measured. */
+function assumedLine(): string[] {
+  const { part, told } = text.damper.assumed;
+  const parts = project.value.damper.assumedParts ?? [];
+  return parts.length === 0 ? [] : [told(parts.map((each) => part[each]).join(', '))];
+}
+
 /** Of the builds on show, as the chart stands now. */
 export function warningLines(): string[] {
   const known = buildsTold().map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
   const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
   return [
+    ...assumedLine(),
     ...(comparing.value ? comparisonLines(bands.value !== 'hidden') : []),
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],

@@ -6,6 +6,10 @@ import { editOrTell } from '../app/edit-or-tell.ts';
 import { project } from '../app/store.ts';
 import { text } from '../text/en.ts';
 
+/** What a group holds in short, and that it is assumed where it is. */
+export const inAssumed = (part: AssumedPart, summary: string): string =>
+  isAssumed(project.value, part) ? text.damper.assumed.summary(summary) : summary;
+
 export function AssumedNote({ part }: { part: AssumedPart }): JSX.Element | null {
   if (!isAssumed(project.value, part)) return null;
   const { why, measured, measuredLabel } = text.damper.assumed;

@@ -5,11 +5,12 @@ import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { formatShimList } from '../../model/format-shim-list.ts';
 import { type ParsedShimList, parseShimList } from '../../model/shim-list.ts';
 import { faultInWords } from '../app/apply.ts';
-import { replaceRows } from '../app/edits.ts';
+import { isAssumed } from '../app/assumed-parts.ts';
+import { withList } from '../app/blank-project.ts';
+import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
-import { selectedValving, undoEdit } from '../app/store.ts';
+import { place, project, selectedBuild, selectedValving, undoEdit } from '../app/store.ts';
 import { text } from '../text/en.ts';
-import { editStack } from './stack-edits.ts';
 
 const faultLines = ({ faults }: ParsedShimList): string[] =>
   faults.map((fault) => `${fault.path}: ${faultInWords(fault).message}`);
@@ -21,8 +22,11 @@ export function pasteRows(written: string): boolean {
     tell(text.stack.notPasted, { tone: 'problem', details: faultLines(list) });
     return false;
   }
-  if (!editStack((valving) => replaceRows(valving, [...list.rows]), text.stack.pasteLabel)) return false;
-  tell(text.stack.pasted(list.rows.length), { action: { label: text.notices.undo, run: undoEdit } });
+  const isFollowed = isAssumed(project.value, place.value);
+  const edit = () => withList(project.value, selectedBuild.value.id, place.value, [...list.rows]);
+  if (!editOrTell(edit, text.stack.pasteLabel)) return false;
+  const details = isFollowed && place.value !== 'baseCompression' ? [text.blank.fitted] : [];
+  tell(text.stack.pasted(list.rows.length), { details, action: { label: text.notices.undo, run: undoEdit } });
   return true;
 }
 

@@ -4,6 +4,7 @@ import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
 import { countOf } from '../../model/expand-shims.ts';
 import { stackHeight } from '../../model/lay-shims.ts';
+import { isPlaceholder } from '../app/blank-project.ts';
 import { insertRow, sameAgain } from '../app/edits.ts';
 import { looksLikeList } from '../app/lists.ts';
 import { showLength, unitOf, unitOfShown } from '../app/quantities.ts';
@@ -123,6 +124,7 @@ export function ShimTable(): JSX.Element {
         <span class="hint">{text.stack.keysHint}</span>
       </header>
       {place.value === 'baseCompression' && <AssumedNote part="baseCompression" />}
+      {isPlaceholder(project.value, place.value, valving) && <p class="sheet-note assumed">{text.blank.placeholder}</p>}
       <table class="shims">
         <TableHead />
         <tbody ref={drag.body}>

@@ -1,8 +1,9 @@
 /** What can be done with the projects on this machine. */
 import { encodeProject } from '../../model/codec.ts';
-import type { Project } from '../../model/project.ts';
+import type { Layout, Project } from '../../model/project.ts';
 import { validateProject } from '../../model/validate.ts';
 import { editProject, faultInWords } from '../app/apply.ts';
+import { blankProject } from '../app/blank-project.ts';
 import { demoProject } from '../app/demo.ts';
 import { openAsNew } from '../app/files.ts';
 import { openId, project, readOnly, replaceProject } from '../app/store.ts';
@@ -133,6 +134,13 @@ export async function startFrom(demo: DemoEntry): Promise<void> {
   if (!document) return refuse(words.demoNotFetched(demo.title));
   closeView();
   openAsNew(document, demo.title, words.demoOpened(demo.title));
+}
+
+/** A damper of one's own, of which nothing is known yet. */
+export function startBlank(layout: Layout): void {
+  closeView();
+  const name = text.damper.layoutName[layout];
+  openAsNew(blankProject(layout), text.blank.label(name), text.blank.opened(name));
 }
 
 export const downloadAside = ({ number, projectText }: Aside): void =>

@@ -2,9 +2,11 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { LAYOUTS } from '../../model/project.ts';
 import { openId, project } from '../app/store.ts';
+import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
-import { startFrom } from './actions.ts';
+import { startBlank, startFrom } from './actions.ts';
 import { Act } from './bar.tsx';
 import { demoEntries } from './demos.ts';
 import { SavedStates } from './saved-states.tsx';
@@ -51,6 +53,30 @@ const Part = ({ title, isEmpty, children }: PartProps): JSX.Element | null =>
     </section>
   );
 
+function NewProject(): JSX.Element {
+  const first = useRef<HTMLDivElement>(null);
+  const shown = page.value;
+  const isAsked = shown?.kind === 'all' && shown.atNew;
+  useEffect(() => {
+    if (isAsked) first.current?.querySelector('button')?.focus();
+  }, [isAsked]);
+  return (
+    <Part title={text.blank.start} isEmpty={false}>
+      <p class="hint">{text.blank.startWhy}</p>
+      <div class="acts" ref={first}>
+        {LAYOUTS.map((layout) => (
+          <Act
+            key={layout}
+            label={text.damper.layoutName[layout]}
+            title={text.damper.layoutWhy[layout]}
+            onClick={() => startBlank(layout)}
+          />
+        ))}
+      </div>
+    </Part>
+  );
+}
+
 function AllProjects(): JSX.Element {
   const { kept, deleted, aside } = shelf.value;
   const isOpenKept = kept.some(({ id }) => id === openId.value);
@@ -70,6 +96,7 @@ function AllProjects(): JSX.Element {
           <KeptRow key={entry.id} entry={entry} />
         ))}
       </ul>
+      <NewProject />
       <Part title={words.startNew} isEmpty={false}>
         <div class="acts">
           {demoEntries.map((demo) => (

@@ -18,7 +18,9 @@ const NOTHING: Shelf = { kept: [], deleted: [], aside: [], isHeld: () => false }
 export const shelf = signal<Shelf>(NOTHING);
 
 /** Which page of the view is open: all projects, or the saved states of one. */
-export type Page = { readonly kind: 'all' } | { readonly kind: 'states'; readonly id: string; readonly name: string };
+export type Page =
+  | { readonly kind: 'all'; readonly atNew?: boolean }
+  | { readonly kind: 'states'; readonly id: string; readonly name: string };
 export const page = signal<Page | undefined>(undefined);
 
 /** The last thing done or refused, told inside the view. */
@@ -43,6 +45,12 @@ export async function refresh(): Promise<void> {
 
 export function showAll(): void {
   page.value = { kind: 'all' };
+  void refresh();
+}
+
+/** The same, at what a new project can start from. */
+export function showNew(): void {
+  page.value = { kind: 'all', atNew: true };
   void refresh();
 }
 

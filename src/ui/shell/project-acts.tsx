@@ -2,7 +2,7 @@
 import type { JSX, RefObject } from 'preact';
 import { openDemo, openFile, saveCopy } from '../app/files.ts';
 import { offerLink } from '../projects/sharing.ts';
-import { showAll } from '../projects/shown.ts';
+import { showAll, showNew } from '../projects/shown.ts';
 import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
 
@@ -53,6 +53,7 @@ export function ProjectActs({ picker, fold }: ActsProps): JSX.Element {
   const { projects, link } = keeping;
   return (
     <div class="menu-acts">
+      <Act label={text.blank.menu} why={text.blank.menuWhy} opensDialog run={after(showNew)} />
       <Act label={projects.open} why={projects.openWhy} opensDialog run={after(showAll)} />
       <Act label={text.bar.openFile} why={text.bar.openWhy} run={after(() => picker.current?.click())} />
       <Act label={text.bar.saveFile} why={text.bar.saveWhy} run={after(saveCopy)} />

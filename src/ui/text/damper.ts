@@ -29,13 +29,41 @@ export const damperWords = {
       'The damper has a base valve now. Where none was laid aside it is an assumption that opens easily, and marked as one until it is measured.',
     assumed: {
       why: {
+        sizes:
+          'Assumed, not measured: bore, rod, travel and friction are starting values of no machine. The bore sets the force of everything: measure it first.',
+        pistonCompression:
+          'Assumed, not measured: ports, seat and clamp follow the face shim of the first list. They shift the whole curve; the difference between two stacks suffers less.',
+        pistonRebound:
+          'Assumed, not measured: ports, seat and clamp follow the face shim of the first list. They shift the whole curve; the difference between two stacks suffers less.',
+        oil: 'Assumed: a thin oil of ISO VG 15. Enter what is filled in, from its data sheet.',
+        gas: 'Assumed, not measured: pressure and volume are starting values. They shift the force and decide when oil is pulled apart.',
         baseCompression:
           'Assumed, not measured: ports and seat are those of the piston, the stack is one face shim without preload. It opens easily, so that the piston makes the curve for now. Measure it, or its share of the force is missing.',
         refillCheck:
           'Assumed, not measured: ports and seat are those of the piston, under a light spring. Measure it: it decides when oil is pulled apart in rebound.',
       },
       measured: 'It is measured',
-      measuredLabel: { baseCompression: 'It is measured: base valve', refillCheck: 'It is measured: refill check' },
+      /** Each in a list of what is assumed. */
+      part: {
+        sizes: 'layout and sizes',
+        pistonCompression: 'compression side of the piston',
+        pistonRebound: 'rebound side of the piston',
+        baseCompression: 'base valve',
+        refillCheck: 'refill check',
+        oil: 'oil',
+        gas: 'gas',
+      },
+      told: (parts: string) =>
+        `Assumed, not measured: ${parts}. Until they are yours, the difference between two stacks means more than the force itself.`,
+      measuredLabel: {
+        sizes: 'It is measured: layout and sizes',
+        pistonCompression: 'It is measured: compression side of the piston',
+        pistonRebound: 'It is measured: rebound side of the piston',
+        oil: 'It is as entered: oil',
+        gas: 'It is measured: gas',
+        baseCompression: 'It is measured: base valve',
+        refillCheck: 'It is measured: refill check',
+      },
       summary: (what: string) => `${what}, assumed`,
     },
     baseLaidAside: 'A monotube has no base valve. It is laid aside and comes back with a layout that has one.',

@@ -1,6 +1,7 @@
 /** Every word the bench shows, in English, by subject. A translation is a folder of these shapes. */
 import { adjusterWords } from './adjusters.ts';
 import { benchWords } from './bench.ts';
+import { blankWords } from './blank.ts';
 import { buildsWords } from './builds.ts';
 import { chartWords } from './chart.ts';
 import { cycleWords } from './cycle.ts';
@@ -21,6 +22,7 @@ import { waveWords } from './wave.ts';
 
 export const text = {
   ...benchWords,
+  ...blankWords,
   ...buildsWords,
   ...adjusterWords,
   ...placeWords,

@@ -145,7 +145,7 @@ function bodyEntries(place: ValvePlace): Entry[] {
 export function BodyGroup({ place }: { place: ValvePlace }): JSX.Element {
   const { damper } = project.value;
   const { ports } = bodyAt(damper, place);
-  const assumed = place === 'baseCompression' && isAssumed(project.value, place);
+  const assumed = isAssumed(project.value, place);
   return (
     <FieldGroup
       name={place}
@@ -153,7 +153,7 @@ export function BodyGroup({ place }: { place: ValvePlace }): JSX.Element {
       summary={assumed ? text.damper.assumed.summary(portSummary(ports)) : portSummary(ports)}
       sketch={shapeOf(ports) === 'round' ? 'ports-round' : 'ports-shaped'}
     >
-      {place === 'baseCompression' && <AssumedNote part={place} />}
+      <AssumedNote part={place} />
       <PortShapeField ports={ports} edit={(changed) => withBody(place, { ports: changed })} />
       <Entries entries={bodyEntries(place)} />
     </FieldGroup>

@@ -9,6 +9,7 @@ import { showField } from '../../app/quantities.ts';
 import { openId, project } from '../../app/store.ts';
 import type { SketchName } from '../../sketches/catalogue.ts';
 import { text } from '../../text/en.ts';
+import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { PartSection } from '../part-section.tsx';
 import { SelectField } from '../select-field.tsx';
@@ -167,9 +168,10 @@ export function GasGroup(): JSX.Element {
     <FieldGroup
       name="gas"
       title={isCartridge ? words.groups.air : words.groups.gas}
-      summary={words.summary.gas(showField('gasPressure', gas.gaugePressure_bar))}
+      summary={inAssumed('gas', words.summary.gas(showField('gasPressure', gas.gaugePressure_bar)))}
       sketch={sketchOf(gas, damper.layout)}
     >
+      <AssumedNote part="gas" />
       <p class="hint caution-text">{text.caution.gas}</p>
       {isCartridge && (
         <SelectField

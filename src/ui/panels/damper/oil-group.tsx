@@ -5,6 +5,7 @@ import { keyPut } from '../../app/optional-parts.ts';
 import { showField } from '../../app/quantities.ts';
 import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
+import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { ViscosityFields } from './viscosity-fields.tsx';
 import { WeightTable } from './weight-table.tsx';
@@ -52,8 +53,9 @@ export function OilGroup(): JSX.Element {
       name="oil"
       title={text.damper.groups.oil}
       sketch={fluid.viscosity.kind === 'two-point' ? 'oil-two-points' : 'oil-one-point'}
-      summary={text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC))}
+      summary={inAssumed('oil', text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC)))}
     >
+      <AssumedNote part="oil" />
       <ViscosityFields
         viscosity={fluid.viscosity}
         change={(viscosity) => withFluid({ ...project.value.fluid, viscosity })}

@@ -7,6 +7,7 @@ import { project } from '../../app/store.ts';
 import { switchLayout } from '../../app/switch-layout.ts';
 import type { SketchName } from '../../sketches/catalogue.ts';
 import { text } from '../../text/en.ts';
+import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { SelectField } from '../select-field.tsx';
 
@@ -81,7 +82,13 @@ export function SizesGroup(): JSX.Element {
     showField('length', damper.rodDiameter_mm),
   );
   return (
-    <FieldGroup name="sizes" title={text.damper.groups.sizes} summary={summary} sketch={SKETCH_OF[damper.layout]}>
+    <FieldGroup
+      name="sizes"
+      title={text.damper.groups.sizes}
+      summary={inAssumed('sizes', summary)}
+      sketch={SKETCH_OF[damper.layout]}
+    >
+      <AssumedNote part="sizes" />
       <SelectField<Layout>
         label={text.damper.layout}
         options={LAYOUTS}
