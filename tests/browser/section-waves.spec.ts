@@ -3,7 +3,8 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { barriers, SCREENS } from './bench-page.ts';
-import { fetched, readSvg } from './export-page.ts';
+import { fetched, readSvg, rows } from './export-page.ts';
+import { showTab } from './fork-page.ts';
 import { cursor, onFourPorts, onWaves } from './wave-page.ts';
 
 const words = text.sectionParts;
@@ -108,4 +109,26 @@ describe('the section of a stack that waves', () => {
       { viewport: { width, height: 900 }, colorScheme },
     ),
   );
+});
+
+describe('the shims of a stack that waves', () => {
+  it('have trough to crest round the mean, on the chart, in its table and at the cursor', () =>
+    onWaves(async (page) => {
+      const told = await Promise.all(
+        [text.wave.at.trough, text.wave.at.crest].map((at) => figure(page, 'shim-0', at(words.rimLift))),
+      );
+      const [trough, crest] = told.map((each) => leading(each).toFixed(3));
+      await showTab(page, 'shims');
+      expect(await page.locator('.shim-bars [data-wave="1"]').textContent()).toBe(text.shims.fromTo(trough, crest));
+      expect(await page.locator('.shim-bars thead').textContent()).toContain(text.shims.meanLift);
+      expect(await page.locator('.shim-hint').textContent()).toContain(text.shims.wavesNote);
+      await expect.poll(() => page.locator('.plot-board .ytitle').textContent()).toBe(text.shims.axisWaves('mm'));
+      expect(await page.locator('.plot-board path.js-fill').count()).toBeGreaterThan(0);
+      const [heads, ...lines] = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
+      expect(heads).toContain(text.wave.trough.toLowerCase());
+      expect(lines.at(-1)).toContain(crest.replace(/0+$/, ''));
+      await page.getByRole('button', { name: text.shims.quantityLong.stress }).click();
+      await expect.poll(() => page.locator('.plot-board .ytitle').textContent()).toBe(text.shims.axis.stress('MPa'));
+      expect(await page.locator('.plot-board path.js-fill').count()).toBe(0);
+    }));
 });

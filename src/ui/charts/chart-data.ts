@@ -5,7 +5,7 @@ import { isSolved, pointsOf } from '../section/shape-at.ts';
 import { stackAtWork } from '../section/stack-at-work.ts';
 import { type Comparison, comparedWith } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
-import { type ShimPart, type ShimQuantity, shimSeries } from './shim-series.ts';
+import { type ShimPart, type ShimQuantity, type ShimSeries, shimSeries } from './shim-series.ts';
 import { shownForce } from './shown-force.ts';
 
 export type ChartName = 'force' | 'paths' | 'pressures' | 'opening' | 'shims';
@@ -18,6 +18,8 @@ export interface Series {
   readonly speeds_m_s: readonly number[];
   /** null where a speed did not solve: the line has a gap there. */
   readonly values: readonly (number | null)[];
+  /** Round the circle, where the line is the mean of a lift that waves. */
+  readonly range?: ShimSeries['range'];
 }
 
 /** What a chart shows beside the speeds. */

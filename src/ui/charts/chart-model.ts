@@ -17,10 +17,11 @@ import { comparing, comparison, measure } from './comparison.ts';
 import { type Level, levelsOf, limitOf } from './levels.ts';
 import { type LineMark, marksOf } from './line-marks.ts';
 import type { ValveName } from './path-shares.ts';
-import type { PlotLine, PlotView } from './plot-layout.ts';
+import type { PlotArea, PlotLine, PlotView } from './plot-layout.ts';
 import { isShimPart, type ShimQuantity } from './shim-series.ts';
 import { shownAreas } from './shown-areas.ts';
 import { chart } from './tabs.ts';
+import { waveAreas } from './wave-areas.ts';
 
 /** What of each shim the chart of the shims shows. */
 export const shimQuantity = signal<ShimQuantity>('lift');
@@ -186,22 +187,38 @@ export const shownAim = computed<ShownLine[]>(() =>
   chart.value === 'force' && !comparing.value ? benchAimLines(shown.value.withoutGas) : [],
 );
 
+/** From trough to crest, under the lines of shims that wave. */
+const shownWaves = computed<PlotArea[]>(() => {
+  if (chart.value !== 'shims') return [];
+  const lift = (si: number): number => inShown('lift', si);
+  return chartBuilds.value.flatMap(({ id }) => {
+    const curve = outcomes.value.get(id)?.curve;
+    const areas = curve ? seriesOf('shims', id, curve, shown.value).flatMap(waveAreas) : [];
+    return areas.map(({ speeds_m_s, low_m, high_m }) => ({
+      x: speeds_m_s.map((speed) => inShown('speed', speed)),
+      ...{ low: low_m.map(lift), high: high_m.map(lift), colour: lineOf(id).colour },
+      ...{ kind: 'tint' as const, faded: false },
+    }));
+  });
+});
+
 const viewNow = computed<PlotView>(() => {
   const lines = [...shownLines.value, ...shownAim.value];
   const values = lines.flatMap((line) => line.y);
-  const edges = shownAreas.value.flatMap(({ low, high }) => [...low, ...high]);
+  const areas = [...shownAreas.value, ...shownWaves.value];
+  const edges = areas.flatMap(({ low, high }) => [...low, ...high]);
   const levels = shownLevels.value.map(({ value }) => value);
   const dots = chart.value === 'force' && !comparing.value ? measuredDots.value : [];
   const top = inShown('speed', topSpeed.value);
   const marks = dots.flatMap(({ x, y }) => y.filter((_, i) => x[i] <= top));
   return {
-    areas: shownAreas.value,
+    areas,
     dots,
     lines: chart.value === 'force' && !comparing.value ? [...lines, ...fittedLines.value] : lines,
     xRange: [0, top],
     yRange: rangeOf([...values, ...edges, ...levels, ...leastRange(), ...marks]),
     xTitle: text.chart.speedAxis(unitOfShown('speed')),
-    yTitle: scaleOf(chart.value).yTitle,
+    yTitle: shownWaves.value.length > 0 ? text.shims.axisWaves(unitOfShown('lift')) : scaleOf(chart.value).yTitle,
   };
 });
 

@@ -66,6 +66,11 @@ function Row({ shim }: { shim: ShimRow }): JSX.Element {
       </th>
       <td class="number-col">
         {showBare('lift', values.lift_m)}
+        {values.wave && (
+          <span class="range" data-wave={n}>
+            {words.fromTo(showBare('lift', values.wave.trough_m), showBare('lift', values.wave.crest_m))}
+          </span>
+        )}
         <Bar share={values.lift_m / full.lift_m} />
       </td>
       <td class="number-col">
@@ -82,6 +87,7 @@ export function ShimBars(): JSX.Element {
   const { build } = drawnStack.value;
   const shims = shimRows.value;
   const { colour } = lineOf(build.id);
+  const isWaved = shims.some(({ values }) => values.wave);
   const isStale = outcomes.value.get(build.id)?.stale ?? false;
   if (shims.length === 0) return <p class="hint shim-hint">{words.notSolved}</p>;
   return (
@@ -91,7 +97,7 @@ export function ShimBars(): JSX.Element {
         <thead>
           <tr>
             <th scope="col">{words.shim}</th>
-            <th scope="col">{withUnit(words.lift, unitOfShown('lift'))}</th>
+            <th scope="col">{withUnit(isWaved ? words.meanLift : words.lift, unitOfShown('lift'))}</th>
             <th scope="col">{withUnit(words.stress, unitOfShown('stress'))}</th>
             <th scope="col">{words.life}</th>
             <th scope="col">{words.yield}</th>
@@ -104,6 +110,7 @@ export function ShimBars(): JSX.Element {
         </tbody>
       </table>
       <p class="hint shim-hint">
+        {isWaved && `${words.wavesNote} `}
         {words.note}
         {shims.some(({ values }) => !values.use) && ` ${words.unknown}`}
       </p>

@@ -37,12 +37,29 @@ export interface ShimSeries {
   readonly speeds_m_s: readonly number[];
   /** null where a speed did not solve. */
   readonly values: readonly (number | null)[];
+  /** Of a lift that waves somewhere: least and greatest round the circle, by speed; null where a speed did not solve. */
+  readonly range?: readonly (LiftRange | null)[];
+}
+
+export interface LiftRange {
+  readonly low_m: number;
+  readonly high_m: number;
 }
 
 interface Run {
   readonly first: number;
   readonly last: number;
   readonly values: readonly (number | null)[];
+}
+
+/** A round state has its mean at both ends. */
+function rangeOf(states: readonly (ShimValues[] | undefined)[], shim: number): (LiftRange | null)[] | undefined {
+  if (!states.some((state) => state?.[shim].wave)) return undefined;
+  return states.map((state) => {
+    if (!state) return null;
+    const { lift_m, wave } = state[shim];
+    return { low_m: wave?.trough_m ?? lift_m, high_m: wave?.crest_m ?? lift_m };
+  });
 }
 
 const sameValues = (a: Run['values'], b: Run['values']): boolean => a.every((value, i) => value === b[i]);
@@ -71,10 +88,14 @@ export function shimSeries(buildId: string, curve: ForceCurve, asked: Asked): Sh
   const count = Math.max(0, ...states.map((state) => state?.length ?? 0));
   const shims = Array.from({ length: count }, (_, s) => states.map((state) => (state ? read(state[s]) : null)));
   const told = runsOf(shims).filter(({ values }) => values.some((value) => value !== null));
-  return told.map(({ first, last, values }) => ({
-    buildId,
-    part: `shims ${first === last ? first + 1 : `${first + 1}–${last + 1}`}` as const,
-    speeds_m_s: points.map((point) => Math.abs(point.shaftSpeed_m_s)),
-    values,
-  }));
+  return told.map(({ first, last, values }) => {
+    const range = shimQuantity === 'lift' ? rangeOf(states, first) : undefined;
+    return {
+      buildId,
+      part: `shims ${first === last ? first + 1 : `${first + 1}–${last + 1}`}` as const,
+      speeds_m_s: points.map((point) => Math.abs(point.shaftSpeed_m_s)),
+      values,
+      ...(range && { range }),
+    };
+  });
 }

@@ -3,7 +3,7 @@ import type { Units } from '../../units/own-units.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { type ChartName, type Series, type Shown, seriesOf } from '../charts/chart-data.ts';
 import { type BandArea, bandAreas } from '../charts/force-bands.ts';
-import { isShimPart, type ShimQuantity } from '../charts/shim-series.ts';
+import { isShimPart, type LiftRange, type ShimQuantity } from '../charts/shim-series.ts';
 import { text } from '../text/en.ts';
 import { gaugeOf, headed, type Measure, measureOf, SHARE } from './columns.ts';
 import type { Row } from './table-text.ts';
@@ -112,13 +112,27 @@ function bandsOf({ id, name, curve }: NamedCurve, part: 'compression' | 'rebound
   ];
 }
 
+/** Trough and crest of a lift that waves. */
+function wavesOf(speeds: readonly number[], range: NonNullable<Series['range']>, name: string, lift: Measure): Line[] {
+  const end = (of: (name: string) => string, side: keyof LiftRange): Line => ({
+    head: headed(of(name), lift),
+    values: paired(
+      speeds,
+      range.map((each) => each?.[side] ?? null),
+      lift,
+    ),
+  });
+  return [end(text.wave.at.trough, 'low_m'), end(text.wave.at.crest, 'high_m')];
+}
+
 function linesOf(chart: ChartName, build: NamedCurve, shown: ChartShown, units: Units): Line[] {
   const measure = measureFor(chart, shown, units);
-  return seriesOf(chart, build.id, build.curve, shown).flatMap(({ part, speeds_m_s, values }) => {
+  return seriesOf(chart, build.id, build.curve, shown).flatMap(({ part, speeds_m_s, values, range }) => {
     const line = {
       head: headed(words.of(build.name, nameOf(part, shown)), measure),
       values: paired(speeds_m_s, values, measure),
     };
+    if (range) return [line, ...wavesOf(speeds_m_s, range, words.of(build.name, nameOf(part, shown)), measure)];
     const isForce = part === 'compression' || part === 'rebound';
     return isForce ? [line, ...bandsOf(build, part, shown, measure)] : [line];
   });

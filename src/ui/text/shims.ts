@@ -15,6 +15,12 @@ export const shimsWords = {
       life: (unit: string) => `Used of endless life, ${unit}`,
       yield: (unit: string) => `Used of yield, ${unit}`,
     },
+    /** Of shims that wave: a line and the area round it. */
+    axisWaves: (unit: string) => `Rim lift, mean within trough to crest, ${unit}`,
+    /** Under the mean, at the cursor. */
+    fromTo: (trough: string, crest: string) => `${trough} to ${crest}`,
+    meanLift: 'Rim lift, mean',
+    wavesNote: 'Lift: the mean round the circle, and from trough to crest. Stress: the most at any angle.',
     line: (numbers: string) => (numbers.includes('–') ? `shims ${numbers}` : `shim ${numbers}`),
     ofBuild: (place: string, build: string) => `${place}, ${build}`,
     limit: 'limit',

@@ -42,6 +42,25 @@ describe('shimSeries', () => {
     expect(valuesOf('stress')[1]).toEqual(['shims 3', [30, null]]);
   });
 
+  it('has the range from trough to crest round a lift that waves, and of the lift alone', () => {
+    const shape = {
+      radius_m: [0.006, 0.015],
+      firstNode: [0, 0, 0],
+      lift_m: [4, 4, 1].map((rim) => Float64Array.of(0, rim)),
+      harmonics_m: [2, 2, 0.5].map((rim) => [Float64Array.of(0, rim)]),
+    };
+    const { compression } = curve.stacks;
+    const points = compression.points.map((point) => ({ ...point, wave: { waves: 3 }, shape }));
+    const waved = { ...curve, stacks: { compression: { ...compression, points } } } as unknown as ForceCurve;
+    const series = shimSeries('a', waved, shown('lift'));
+    expect(series.map(({ range }) => range)).toEqual([
+      [{ low_m: 2, high_m: 6 }, null],
+      [{ low_m: 0.5, high_m: 1.5 }, null],
+    ]);
+    expect(shimSeries('a', waved, shown('stress')).every(({ range }) => range === undefined)).toBe(true);
+    expect(shimSeries('a', curve, shown('lift')).every(({ range }) => range === undefined)).toBe(true);
+  });
+
   it('leaves out shims of unknown strength where a reserve is asked for', () => {
     expect(valuesOf('life')).toEqual([['shims 1–2', [1, null]]]);
     expect(valuesOf('yield')).toEqual([['shims 1–2', [0.5, null]]]);
