@@ -7,6 +7,7 @@ export const NUMBER: Dimension = [0, 0, 0, 0];
 
 export const DIMENSIONS: Readonly<Record<Kind, Dimension>> = {
   length: [1, 0, 0, 0],
+  distance: [1, 0, 0, 0],
   area: [2, 0, 0, 0],
   volume: [3, 0, 0, 0],
   mass: [0, 1, 0, 0],

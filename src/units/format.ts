@@ -14,6 +14,7 @@ type DisplayTable = { readonly [K in Kind]: Display<K> };
 
 const METRIC: DisplayTable = {
   length: { unit: 'mm', digits: 2 },
+  distance: { unit: 'km', digits: 0 },
   area: { unit: 'mm²', digits: 1 },
   volume: { unit: 'mL', digits: 1 },
   mass: { unit: 'kg', digits: 1 },
@@ -41,6 +42,7 @@ const METRIC: DisplayTable = {
 const IMPERIAL: DisplayTable = {
   ...METRIC,
   length: { unit: 'in', digits: 4 },
+  distance: { unit: 'mi', digits: 0 },
   area: { unit: 'in²', digits: 4 },
   volume: { unit: 'fl oz', digits: 2 },
   mass: { unit: 'lb', digits: 1 },

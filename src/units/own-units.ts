@@ -12,6 +12,7 @@ export interface Units {
 /** What a gauge, a rule or a data sheet of the trade is marked in. A kind that is not here has one unit. */
 const CHOICES: { readonly [K in Kind]?: readonly UnitOf<K>[] } = {
   length: ['mm', 'in', 'thou'],
+  distance: ['km', 'mi'],
   area: ['mm²', 'cm²', 'in²'],
   volume: ['mL', 'cm³', 'fl oz', 'in³'],
   mass: ['kg', 'lb'],

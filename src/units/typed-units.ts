@@ -11,6 +11,8 @@ const SPELLINGS: readonly (readonly [TypedUnit, ...string[]])[] = [
   [{ kind: 'length', symbol: 'cm' }, 'cm'],
   [{ kind: 'length', symbol: 'µm' }, 'um'],
   [{ kind: 'length', symbol: 'ft' }, 'ft'],
+  [{ kind: 'distance', symbol: 'km' }, 'km'],
+  [{ kind: 'distance', symbol: 'mi' }, 'mi', 'mile', 'miles'],
   [{ kind: 'area', symbol: 'mm²' }, 'mm2'],
   [{ kind: 'area', symbol: 'cm²' }, 'cm2'],
   [{ kind: 'area', symbol: 'm²' }, 'm2'],

@@ -1,7 +1,7 @@
 /**
  * Every unit a person can type or read, by kind of quantity. A unit is `numerator / denominator` SI units, which keeps
  * whole powers of ten exact. Inch, pound and pound-force: international definitions of 1959 with standard gravity
- * 9.80665 m/s2; fluid ounce: US, 1/128 of a gallon of 231 cubic inches. All from memory, exact by definition.
+ * 9.80665 m/s2; mile of 5280 ft; fluid ounce: US, 1/128 of a gallon of 231 cubic inches. All from memory, exact by definition.
  */
 import { CELSIUS_ZERO_K } from './si.ts';
 
@@ -44,6 +44,8 @@ export const UNITS = {
     µm: by(1, 1e6),
     ft: by(FOOT),
   },
+  /** That a vehicle has gone. */
+  distance: { km: by(1000), mi: by(5280 * FOOT) },
   area: { 'mm²': by(1, 1e6), 'cm²': by(1, 1e4), 'm²': by(1), 'in²': by(INCH * INCH) },
   volume: {
     mL: by(1, 1e6),

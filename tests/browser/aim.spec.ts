@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Project } from '../../src/model/project.ts';
 import { aimWords } from '../../src/ui/text/aim.ts';
 import { pageWords } from '../../src/ui/text/pages.ts';
-import { demoText, drop, onBench } from './bench-page.ts';
+import { barriers, demoText, drop, kept, onBench } from './bench-page.ts';
+import { onFork } from './fork-page.ts';
 import type { PageOptions } from './harness.ts';
 
 const reading = (page: Page, id: string) => page.locator(`[data-reading="${id}"] dd`);
@@ -68,6 +69,23 @@ describe('the chassis', () => {
       expect(frequency).toBeGreaterThan(2.25);
       expect(frequency).toBeLessThan(2.45);
     }, PLAIN));
+
+  it('is a leaning leg beside the boxes of a fork, its angle lettered, and a linkage elsewhere', async () => {
+    await onAim(async (page) => {
+      await page.locator('[data-sketch=chassis]').waitFor();
+      expect(await page.locator('[data-dimension=legAngle]').count()).toBe(0);
+    });
+    await onFork(async (page) => {
+      await page.evaluate(() => {
+        location.hash = '#aim';
+      });
+      await page.locator('[data-sketch=chassis-fork]').waitFor();
+      await page.getByText(aimWords.chassis.ratioInLeg).waitFor();
+      await page.locator('[data-dimension=legAngle] input').fill('24');
+      await kept(page);
+      expect(await barriers(page, '.chassis-form')).toEqual([]);
+    });
+  });
 
   it('refuses what no chassis has at its field, and undoes an edit', () =>
     onAim(async (page) => {

@@ -93,6 +93,18 @@ describe('the teardown record of a fork', () => {
       });
     }));
 
+  it('takes the odometer in miles where the rest is in inches, and keeps kilometres', () =>
+    onFork(async (page) => {
+      await openRecord(page);
+      await go(page, 'machine');
+      await box(page, words.facts.distance).fill('1000');
+      await page.getByLabel(text.bar.familyLong.imperial).first().click();
+      await expect.poll(() => box(page, words.facts.distance).inputValue()).toBe('621.37');
+      await box(page, words.facts.distance).fill('1000');
+      // Source: the international mile of 1959, 1.609344 km.
+      await expect.poll(async () => (await saved(page)).record?.distance_km).toBeCloseTo(1609.344, 6);
+    }));
+
   it('threads a stack on a wire as it comes off, and lays it into the baseline build piston side first', () =>
     onFork(async (page) => {
       const before = stock(await saved(page))?.valves.pistonRebound.shims;

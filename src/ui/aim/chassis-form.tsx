@@ -91,7 +91,7 @@ function RatioFields(): JSX.Element {
         />
       )}
       {motionRatio?.kind === 'table' && <RatioTable ratio={motionRatio} />}
-      <p class="hint">{words.ratioWhy}</p>
+      <p class="hint">{project.value.damper.layout === 'cartridge' ? words.ratioInLeg : words.ratioWhy}</p>
       {highest > 1.05 && <p class="caution-text">{words.inverted}</p>}
     </>
   );
@@ -162,13 +162,14 @@ const AIR_BOXES: readonly PartBox<AirSpring>[] = [
 ];
 
 export function ChassisForm(): JSX.Element {
+  const isFork = project.value.damper.layout === 'cartridge';
   return (
     <section class="sheet chassis-form" id="chassis" aria-labelledby="chassis-title" tabIndex={-1}>
       <header>
         <h2 id="chassis-title">{words.title}</h2>
       </header>
       <p class="hint">{words.intro}</p>
-      <Measured sketch="chassis">
+      <Measured sketch={isFork ? 'chassis-fork' : 'chassis'}>
         <Plain
           of="vehicleSprungMass_kg"
           label={words.vehicle}
@@ -184,7 +185,14 @@ export function ChassisForm(): JSX.Element {
         <PartSection part={AIR_SPRING} title={words.air} why={words.airWhy} boxes={AIR_BOXES} />
         <Plain of="springCount" label={words.springs} kind="count" placeholder="1" />
         <Plain of="damperCount" label={words.dampers} title={words.dampersWhy} kind="count" placeholder="1" />
-        <Plain of="legAngle_deg" label={words.angle} title={words.angleWhy} kind="angle" placeholder="0" />
+        <Plain
+          of="legAngle_deg"
+          label={words.angle}
+          title={words.angleWhy}
+          kind="angle"
+          placeholder="0"
+          {...(isFork && { dimension: 'legAngle' })}
+        />
       </Measured>
       <p class="caution-text">{words.caution}</p>
     </section>

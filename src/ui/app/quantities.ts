@@ -25,7 +25,7 @@ const FIELDS = {
   mass: { kind: 'mass', saved: 'kg' },
   torque: { kind: 'torque', saved: 'N·m' },
   runTime: { kind: 'number', saved: '', suffix: 'h' },
-  distance: { kind: 'number', saved: '', suffix: 'km' },
+  distance: { kind: 'distance', saved: 'km' },
   modulus: { kind: 'modulus', saved: 'GPa' },
   strength: { kind: 'stress', saved: 'MPa' },
   frequency: { kind: 'frequency', saved: 'Hz' },

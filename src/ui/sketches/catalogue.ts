@@ -1,6 +1,7 @@
 /** Every sketch by its name. */
 import { BASE_BLEED, NEEDLE } from './bleeds.tsx';
 import { CHASSIS } from './chassis.tsx';
+import { CHASSIS_FORK } from './chassis-fork.tsx';
 import { MONOTUBE, RESERVOIR, TWIN_TUBE } from './dampers.tsx';
 import { FORK_CARTRIDGE } from './fork-cartridge.tsx';
 import { FORK_FILL, FORK_LEVEL, FORK_VOLUME } from './fork-legs.tsx';
@@ -43,6 +44,7 @@ export const SKETCHES = {
   'base-bleed': BASE_BLEED,
   poppet: POPPET,
   chassis: CHASSIS,
+  'chassis-fork': CHASSIS_FORK,
 } as const satisfies Readonly<Record<string, Sketch>>;
 
 export type SketchName = keyof typeof SKETCHES;

@@ -19,6 +19,7 @@ export const PRECISIONS: Readonly<Partial<Record<MeasureId, Precision>>> = {
   unsprung: ['mass', 0.2],
   wheelTravel: rule,
   motionRatio: ['plain', 0.01],
+  legAngle: ['angle', 0.5],
   mainRate: ['springRate', 0.5],
   mainPreload: ['length', 0.5],
   bore: feeler,

@@ -17,6 +17,8 @@ export const aimWords = {
     ratioKinds: { constant: 'one number', table: 'table over travel', none: 'not known' },
     ratio: 'Shaft per wheel',
     ratioWhy: 'Shaft travel per wheel travel: 0.5 where the wheel moves 100 and the shaft 50. In a leg of a fork, 1.',
+    ratioInLeg:
+      'Shaft travel per wheel travel along the leg: 1 where shaft and spring are in the leg. The lean of the legs is its own number, and counts by the square of its cosine.',
     inverted:
       'Above 1 the shaft moves farther than the wheel. If your number is wheel travel per shaft travel, enter its reciprocal.',
     springKind: 'Spring',

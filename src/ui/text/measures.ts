@@ -478,6 +478,13 @@ const chassis = {
     trap: 'Shaft over wheel. The reciprocal, wheel over shaft, is another number.',
     curve: 'Rates and damping at the wheel go with its square.',
   },
+  legAngle: {
+    what: 'Lean of the legs from the upright.',
+    how: 'Angle gauge or level app against a leg, on flat ground, laden as it rides.',
+    trap: 'Not the angle of the steering head where a triple clamp sets the legs at another.',
+    curve:
+      'The ground pushes upright: rates and damping at the wheel go with one over the square of its cosine, 1.2 at 24°.',
+  },
   mainRate: {
     what: 'Force of the spring for each step of shortening.',
     how: 'Spring tester, or the number on the spring; measure where it works, not near its free length.',

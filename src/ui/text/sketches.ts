@@ -29,6 +29,8 @@ export const sketchWords = {
     'stack-without-bleed': 'Sketch of a stack on its valve body, cut: hub, clamp, seat, backing plate.',
     chassis:
       'Sketch of a wheel on its swing arm from the side: frame, spring over damper, wheel extended and risen by its travel.',
+    'chassis-fork':
+      'Sketch of a wheel in a leaning fork from the side: the axle extended and risen by its travel along the legs, their angle from the upright.',
     springs: 'Sketch of a stack under a coil spring, and of one that floats under a check spring and a backing plate.',
     'spring-adjuster': 'Sketch of a coil spring whose seat is moved by a screw with clicks.',
     shim: 'Sketch of a shim from above, and of a coned shim cut.',

@@ -5,6 +5,7 @@ import { plural } from './plural.ts';
 /** The kinds that can have a unit of their own, in the order in which they are listed. */
 const KINDS = {
   length: 'Length',
+  distance: 'Distance',
   area: 'Area',
   volume: 'Volume',
   mass: 'Mass',
