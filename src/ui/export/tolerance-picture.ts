@@ -28,7 +28,7 @@ const SIDE = { l: 210, r: 40 };
 
 const percent = (share: number): number => 100 * Math.max(0, share);
 
-function bars({ rows, sort, colour }: SharesPicture): PlotlyData[] {
+function bars({ rows, sort, colour, inks }: SharesPicture): PlotlyData[] {
   const own = rows.map((row) => ({ name: text.tolerance.names[row.name], ...shareBy(row, sort) }));
   const y = own.map(({ name }) => name);
   const bar = { type: 'bar', orientation: 'h', y };
@@ -39,20 +39,30 @@ function bars({ rows, sort, colour }: SharesPicture): PlotlyData[] {
       name: text.tolerance.pictureTotal,
       x: own.map(({ total }) => percent(total.value)),
       marker: { color: 'rgba(0,0,0,0)', line: { color: ink, width: 1.5 } },
-      error_x: {
-        type: 'data',
-        symmetric: false,
-        array: own.map(({ total }) => percent(total.high) - percent(total.value)),
-        arrayminus: own.map(({ total }) => percent(total.value) - percent(total.low)),
-        thickness: 1.2,
-        width: 4,
-      },
     },
     {
       ...bar,
       name: text.tolerance.pictureFirst,
       x: own.map(({ first, total }) => percent(Math.min(first.value, total.value))),
       marker: { color: ink },
+    },
+    // Over both bars, in the ink of the page.
+    {
+      type: 'scatter',
+      mode: 'markers',
+      y,
+      x: own.map(({ total }) => percent(total.value)),
+      marker: { opacity: 0 },
+      showlegend: false,
+      error_x: {
+        type: 'data',
+        symmetric: false,
+        array: own.map(({ total }) => percent(total.high) - percent(total.value)),
+        arrayminus: own.map(({ total }) => percent(total.value) - percent(total.low)),
+        color: inks.ink,
+        thickness: 1.2,
+        width: 4,
+      },
     },
   ];
 }

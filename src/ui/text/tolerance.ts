@@ -33,7 +33,7 @@ export const toleranceWords = {
       'To both sides, as 95 of 100 parts keep. Put in what you measured; an empty box takes common practice in a careful workshop, which is no standard.',
     label: (name: string) => `${name}, ±`,
     common: 'common practice',
-    own: (common: string) => `own; common practice is ± ${common}`,
+    own: (common: string) => `own; common practice is ± ${common}`,
     reset: 'All back to common practice',
 
     title: 'What the scatter comes from',
@@ -57,7 +57,7 @@ export const toleranceWords = {
     tied: (name: string, share: string) =>
       `${name}, ${share}, cannot be told from it by so few samples: either may matter more.`,
     exact: (name: string, now: string, then: string) =>
-      `${name} held exactly, the band of ± ${now} would be about ± ${then}.`,
+      `${name} held exactly, the band of ± ${now} would be about ± ${then}.`,
     nothing: 'Nothing scatters here: every tolerance is 0 or has no part in this build.',
     band: (low: string, high: string, drawn: string) =>
       `90 of 100 such dampers lie between ${low} and ${high}; as drawn: ${drawn}.`,

@@ -31,9 +31,10 @@ interface CellProps {
 function Cell({ share, name }: CellProps): JSX.Element {
   if (!share) return <td class="number-col">{words.noForce}</td>;
   const { total } = share;
+  const [low, high] = [percent(total.low), percent(total.high)];
   return (
     <td class="number-col" data-share={name}>
-      {percent(total.value)} <span class="hint">{words.range(percent(total.low), percent(total.high))}</span>
+      {percent(total.value)} {low !== high && <span class="hint">{words.range(low, high)}</span>}
       <Bar {...share} />
     </td>
   );

@@ -47,10 +47,11 @@ describe('the shares as a picture', () => {
   });
 
   it('has a bar a tolerance, most first, outlined with its interval and filled with what it makes by itself', () => {
-    const [total, first] = figure.data;
+    const [total, first, interval] = figure.data;
     expect(total.y).toEqual(['Thickness of the shims', 'Height of the seat']);
     expect(total.x).toEqual([60, 30]);
-    expect(total.error_x).toMatchObject({ array: [expect.closeTo(10, 9), expect.closeTo(10, 9)] });
+    expect(interval).toMatchObject({ x: total.x, y: total.y, showlegend: false });
+    expect(interval.error_x).toMatchObject({ array: [expect.closeTo(10, 9), expect.closeTo(10, 9)] });
     expect(first.x).toEqual([60, 30]);
     expect(figure.layout.yaxis).toMatchObject({ autorange: 'reversed' });
   });
