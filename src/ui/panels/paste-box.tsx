@@ -1,7 +1,5 @@
 /** Written lists in and out: paste with a preview, copy as text. */
-import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { formatShimList } from '../../model/format-shim-list.ts';
 import { type ParsedShimList, parseShimList } from '../../model/shim-list.ts';
 import { faultInWords } from '../app/apply.ts';
@@ -11,6 +9,7 @@ import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
 import { place, project, selectedBuild, selectedValving, undoEdit } from '../app/store.ts';
 import { text } from '../text/en.ts';
+import { WrittenList } from './written-list.tsx';
 
 const faultLines = ({ faults }: ParsedShimList): string[] =>
   faults.map((fault) => `${fault.path}: ${faultInWords(fault).message}`);
@@ -40,52 +39,13 @@ export async function copyList(): Promise<void> {
   }
 }
 
-export function PasteBox({ onClose }: { onClose: () => void }): JSX.Element {
-  const id = useId();
-  const written = useSignal('');
-  const box = useRef<HTMLTextAreaElement>(null);
-  useLayoutEffect(() => box.current?.focus(), []);
-  const list = parseShimList(written.value);
-  const faults = faultLines(list);
-  return (
-    <form
-      class="paste-box"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (pasteRows(written.value)) onClose();
-      }}
-      onKeyDown={(event) => event.key === 'Escape' && onClose()}
-    >
-      <label for={id}>{text.stack.pasteTitle}</label>
-      <p class="hint" id={`${id}-hint`}>
-        {text.stack.pasteHint}
-      </p>
-      <textarea
-        ref={box}
-        id={id}
-        class="words"
-        rows={5}
-        aria-describedby={`${id}-hint ${id}-faults`}
-        value={written.value}
-        onInput={(event) => {
-          written.value = event.currentTarget.value;
-        }}
-      />
-      <ul id={`${id}-faults`} aria-live="polite">
-        {faults.slice(0, 5).map((fault) => (
-          <li key={fault} class="fault">
-            {fault}
-          </li>
-        ))}
-      </ul>
-      <div class="stack-acts">
-        <button type="submit" class="button" disabled={list.rows.length === 0 || faults.length > 0}>
-          {text.stack.pasteApply(list.rows.length)}
-        </button>
-        <button type="button" class="button" onClick={onClose}>
-          {text.stack.pasteCancel}
-        </button>
-      </div>
-    </form>
-  );
-}
+export const PasteBox = ({ onClose }: { onClose: () => void }): JSX.Element => (
+  <WrittenList
+    title={text.stack.pasteTitle}
+    hint={text.stack.pasteHint}
+    apply={text.stack.pasteApply}
+    cancel={text.stack.pasteCancel}
+    onApply={pasteRows}
+    onClose={onClose}
+  />
+);

@@ -1,10 +1,8 @@
 /** New sizes for the drawer: one by its numbers, or several as a written list. */
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useId, useLayoutEffect, useRef } from 'preact/hooks';
-import { parseShimList } from '../../model/shim-list.ts';
-import { faultInWords } from '../app/apply.ts';
 import { ViewField } from '../panels/view-field.tsx';
+import { WrittenList } from '../panels/written-list.tsx';
 import { drawerWords as words } from '../text/drawer.ts';
 import { addList, addToDrawer } from './drawer-edits.ts';
 
@@ -62,51 +60,13 @@ export function AddSize(): JSX.Element {
   );
 }
 
-export function PasteSizes({ onClose }: { onClose: () => void }): JSX.Element {
-  const id = useId();
-  const written = useSignal('');
-  const box = useRef<HTMLTextAreaElement>(null);
-  useLayoutEffect(() => box.current?.focus(), []);
-  const { rows, faults } = parseShimList(written.value);
-  return (
-    <form
-      class="paste-box"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (addList(written.value)) onClose();
-      }}
-      onKeyDown={(event) => event.key === 'Escape' && onClose()}
-    >
-      <label for={id}>{words.pasteTitle}</label>
-      <p class="hint" id={`${id}-hint`}>
-        {words.pasteHint}
-      </p>
-      <textarea
-        ref={box}
-        id={id}
-        class="words"
-        rows={5}
-        aria-describedby={`${id}-hint ${id}-faults`}
-        value={written.value}
-        onInput={(event) => {
-          written.value = event.currentTarget.value;
-        }}
-      />
-      <ul id={`${id}-faults`} aria-live="polite">
-        {faults.slice(0, 5).map((fault) => (
-          <li key={fault.path} class="fault">
-            {`${fault.path}: ${faultInWords(fault).message}`}
-          </li>
-        ))}
-      </ul>
-      <div class="stack-acts">
-        <button type="submit" class="button" disabled={rows.length === 0 || faults.length > 0}>
-          {words.pasteApply(rows.length)}
-        </button>
-        <button type="button" class="button" onClick={onClose}>
-          {words.cancel}
-        </button>
-      </div>
-    </form>
-  );
-}
+export const PasteSizes = ({ onClose }: { onClose: () => void }): JSX.Element => (
+  <WrittenList
+    title={words.pasteTitle}
+    hint={words.pasteHint}
+    apply={words.pasteApply}
+    cancel={words.cancel}
+    onApply={addList}
+    onClose={onClose}
+  />
+);

@@ -10,13 +10,28 @@ const between = (a: number, b: number, share: number): number => a + (b - a) * s
 const betweenLists = (a: readonly number[], b: readonly number[], share: number): number[] =>
   a.map((value, i) => between(value, b[i], share));
 
+interface Bracket {
+  readonly low: number;
+  readonly high: number;
+  readonly share: number;
+}
+
 /** The two neighbours of `x` in rising `xs` and how far it lies between them; the ends hold outside. */
-export function bracket(xs: readonly number[], x: number): { low: number; high: number; share: number } {
+export function bracket(xs: readonly number[], x: number): Bracket {
   const last = xs.length - 1;
   if (x <= xs[0]) return { low: 0, high: 0, share: 0 };
   if (x >= xs[last]) return { low: last, high: last, share: 0 };
   const high = xs.findIndex((value) => value >= x);
   return { low: high - 1, high, share: (x - xs[high - 1]) / (xs[high] - xs[high - 1]) };
+}
+
+/** Within a rounding of its last pressure a table still counts. */
+const PLAY = 1e-9;
+
+/** Where a pressure lies in the table of a stack; nothing where the table is empty or the pressure lies beyond its end. */
+export function bracketIn({ pressure_Pa }: Pick<StackTable, 'pressure_Pa'>, at_Pa: number): Bracket | undefined {
+  const end = pressure_Pa.at(-1);
+  return end === undefined || at_Pa > end * (1 + PLAY) ? undefined : bracket(pressure_Pa, at_Pa);
 }
 
 /** What a drawing and a table show of one stack at one pressure. */
@@ -65,9 +80,9 @@ function stateBetween(a: ConvergedLift, b: ConvergedLift, share: number): StackS
 
 /** The stack at a pressure across its shims; nothing when the table is empty or the pressure lies beyond its end. */
 export function stackAt(table: StackTable, pressure_Pa: number): StackState | undefined {
-  const end = table.pressure_Pa.at(-1);
-  if (end === undefined || pressure_Pa > end * (1 + 1e-9)) return undefined;
-  const { low, high, share } = bracket(table.pressure_Pa, pressure_Pa);
+  const found = bracketIn(table, pressure_Pa);
+  if (!found) return undefined;
+  const { low, high, share } = found;
   const stresses = stressesBetween(table, low, high, share);
   return { ...stateBetween(table.points[low], table.points[high], share), ...(stresses && { stresses }) };
 }

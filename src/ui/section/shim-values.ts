@@ -1,6 +1,6 @@
 /** What each single shim does at a pressure across the stack: looked up in its table, straight between two pressures. */
 import type { ConvergedLift, StackTable } from '../app/solved.ts';
-import { bracket } from './shape-at.ts';
+import { bracketIn } from './shape-at.ts';
 import { extremesOf, liftAt, shapeBetween } from './wave-shape.ts';
 
 export interface ShimValues {
@@ -13,9 +13,6 @@ export interface ShimValues {
   readonly use?: { readonly life: number; readonly yield: number };
 }
 
-/** Within a rounding of its last pressure the table still counts. */
-const PLAY = 1e-9;
-
 function rimWaves(a: ConvergedLift, b: ConvergedLift, share: number): ShimValues['wave'][] | undefined {
   if (!a.wave?.waves && !b.wave?.waves) return undefined;
   const shape = shapeBetween(a, b, share);
@@ -26,10 +23,11 @@ function rimWaves(a: ConvergedLift, b: ConvergedLift, share: number): ShimValues
 }
 
 /** Piston side first; nothing where the table is empty or the pressure lies beyond its end. */
-export function shimValuesAt({ pressure_Pa, points, life }: StackTable, at_Pa: number): ShimValues[] | undefined {
-  const end = pressure_Pa.at(-1);
-  if (end === undefined || at_Pa > end * (1 + PLAY)) return undefined;
-  const { low, high, share } = bracket(pressure_Pa, at_Pa);
+export function shimValuesAt(table: StackTable, at_Pa: number): ShimValues[] | undefined {
+  const found = bracketIn(table, at_Pa);
+  if (!found) return undefined;
+  const { points, life } = table;
+  const { low, high, share } = found;
   const between = (a: number, b: number): number => a + (b - a) * share;
   const [a, b] = [points[low], points[high]];
   const waves = rimWaves(a, b, share);
