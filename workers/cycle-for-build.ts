@@ -14,7 +14,7 @@ import type {
   BuildCycle,
   CycleReading,
   CycleRequest,
-  CycleRun,
+  DrivenDamper,
   Project,
   SolveHooks,
   TraceRequest,
@@ -40,10 +40,11 @@ export const driveOfTrace = ({ text, travel_m }: TraceRequest): TraceResult => (
   drive: { kind: 'trace', ...parseTrace(text, travel_m) },
 });
 
-function readingOf(run: CycleRun, project: Project, buildId: string): CycleReading {
+function readingOf(run: DrivenDamper, project: Project, buildId: string): CycleReading {
   const loop = forceLoop(run);
   const power_W = heatingPower(run);
   return {
+    theories: run.theories,
     // Copies, because the loop is part of longer series, which stay here.
     loop: {
       time_s: loop.time_s.slice(),

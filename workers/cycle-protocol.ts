@@ -8,7 +8,8 @@ import type {
   PeakForces,
   Settling,
   SineDrive,
-  Theory,
+  StackTheories,
+  TheoryChoice,
   TraceDrive,
 } from '../src/solver/index.ts';
 
@@ -16,7 +17,7 @@ export interface CycleRequest {
   readonly project: Project;
   readonly buildIds: readonly string[];
   readonly drive: SineDrive | TraceDrive;
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
 }
 
 /** A displacement trace as it was written, for the damper that it is to drive. */
@@ -31,6 +32,7 @@ export interface TraceResult {
 
 /** What a page shows of a run: the last cycle as a loop, or the whole of a trace, and what a test bench reads off it. */
 export interface CycleReading {
+  readonly theories: StackTheories;
   readonly loop: ForceLoop;
   readonly peaks: PeakForces;
   readonly energy: CycleEnergy;

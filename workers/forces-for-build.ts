@@ -9,11 +9,12 @@ export function forcesForBuild(
   options: Omit<ForcesRequest, 'project' | 'buildIds'> & { readonly follow?: FollowStacks },
   hooks: SolveHooks,
 ): SpeedForces {
-  const points = forcePointsForBuild(project, buildId, options, hooks);
+  const { points, theories } = forcePointsForBuild(project, buildId, options, hooks);
   return {
     shaftSpeed_m_s: points.map(({ shaftSpeed_m_s }) => shaftSpeed_m_s),
     force_N: points.map((point) => (point.status === 'converged' ? point.force_N : null)),
     gasForce_N: points.map((point) => (point.status === 'converged' ? point.gasForce_N : null)),
     reasons: [...new Set(points.flatMap((point) => (point.status === 'converged' ? [] : [point.reason])))],
+    theories,
   };
 }

@@ -9,7 +9,7 @@ import type {
   Samples,
   SearchSettings,
   SensitivityQuestion,
-  Theory,
+  TheoryChoice,
   ToleranceSamplesQuestion,
 } from '../src/solver/index.ts';
 
@@ -17,7 +17,7 @@ import type {
 export interface SearchStartRequest {
   readonly project: Project;
   readonly request: SearchRequest;
-  readonly settings: SearchSettings & { readonly theory: Theory };
+  readonly settings: SearchSettings & { readonly theory: TheoryChoice };
   /** Whole number from 0. */
   readonly start: number;
 }
@@ -26,7 +26,7 @@ export interface SearchStartRequest {
 export interface SearchPresentRequest {
   readonly project: Project;
   readonly request: SearchRequest;
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
 }
 
 /** Sag, rates, frequency and damping ratios of the chassis of a project, for force curves that the page has. */
@@ -46,7 +46,7 @@ export interface FitRequest {
   readonly measurementIds?: readonly string[];
   /** Coefficients that may change; absent, the usual ones. */
   readonly names?: readonly FitName[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
 }
 
 /** What a fit of a build may change. */

@@ -16,7 +16,8 @@ import type {
   PresentStacks,
   StackInput,
   StackSensitivity,
-  Theory,
+  StackTheories,
+  TheoryChoice,
   ToleranceReading,
   ToleranceSamples,
   WantedCurve,
@@ -39,14 +40,14 @@ import type {
 export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
 
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 9;
+export const PROTOCOL_VERSION = 10;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
   readonly buildIds: readonly string[];
   /** Positive in compression [m/s]. */
   readonly speeds_m_s: readonly number[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** Where the piston stands, from full extension [m]; when absent, mid-stroke. */
   readonly stroke_m?: number;
   /** With the fitted values that are kept with the builds, in place of the physical ones. */
@@ -68,6 +69,7 @@ export interface SpeedForces {
   readonly gasForce_N: readonly (number | null)[];
   /** Why some did not solve, each once. */
   readonly reasons: readonly string[];
+  readonly theories: StackTheories;
 }
 
 export type BuildForces =

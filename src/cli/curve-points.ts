@@ -1,16 +1,17 @@
 /** The static curve of one build at every speed and under every setting that was asked for. */
 import type { Build, Project } from '../model/project.ts';
-import { type FailedForce, type ForcePoint, forceCurveForBuild } from '../solver/index.ts';
+import { type FailedForce, type ForcePoint, forceCurveForBuild, theoriesOf } from '../solver/index.ts';
 import type { Values } from './command.ts';
 import { theoryOf } from './commands/lift.ts';
 import { numberList } from './number-list.ts';
 import { occasionsOf } from './occasions.ts';
 import { gauge_bar } from './quantities.ts';
 import { type Asked, type Row, whereOf } from './render/rows.ts';
+import { fallbackInWords, type TheoriesOfCurve, theoriesOfCurve } from './theories.ts';
 
 export const SPEEDS = 'speeds-m-s';
 
-export interface AskedPoint {
+export interface AskedPoint extends TheoriesOfCurve {
   readonly asked: readonly Asked[];
   readonly point: ForcePoint | FailedForce;
 }
@@ -24,8 +25,9 @@ export function curvePoints(
   const speeds_m_s = numberList(values.get(SPEEDS) ?? '', SPEEDS);
   const options = { speeds_m_s, theory: theoryOf(values), bands };
   return occasionsOf(project, build, values).flatMap(({ asked, project: then, stroke_m }) => {
-    const { points } = forceCurveForBuild(then, build.id, { ...options, stroke_m });
-    return points.map((point, i) => ({ asked: [speedAsked(speeds_m_s[i]), ...asked], point }));
+    const curve = forceCurveForBuild(then, build.id, { ...options, stroke_m });
+    const used = theoriesOfCurve(curve, theoriesOf(curve));
+    return curve.points.map((point, i) => ({ asked: [speedAsked(speeds_m_s[i]), ...asked], point, ...used }));
   });
 }
 
@@ -37,8 +39,22 @@ const speedAsked = (value: number): Asked => ({
 });
 
 /** The row of a point, empty where it failed. */
-export const rowOf = ({ asked, point }: AskedPoint): Row<ForcePoint> =>
-  point.status === 'converged' ? { asked, status: point.status, item: point } : { asked, status: point.status };
+export const rowOf = ({ asked, point, theories }: AskedPoint): Row<ForcePoint & Pick<TheoriesOfCurve, 'theories'>> =>
+  point.status === 'converged'
+    ? { asked, status: point.status, item: { ...point, theories } }
+    : { asked, status: point.status };
+
+/** Which stacks have round numbers for want of waved ones, once for every setting of the day. */
+export const fallbacksOf = (points: readonly AskedPoint[]): string[] => [
+  ...new Set(
+    points.flatMap(({ asked: [, ...setting], fallbacks }) =>
+      fallbacks.map(([place, fallback]) => {
+        const where = setting.length > 0 ? `${whereOf(setting)}: ` : '';
+        return `${where}${place} stack: ${fallbackInWords(fallback)}`;
+      }),
+    ),
+  ),
+];
 
 /** Why a point failed; nothing for one that converged. */
 export const failureOf = ({ asked, point }: AskedPoint): string[] =>

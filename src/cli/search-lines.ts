@@ -5,7 +5,7 @@
 import { createHash } from 'node:crypto';
 import type { Project } from '../model/project.ts';
 import type { SearchRequest } from '../model/search-request.ts';
-import type { FoundByStart, SearchSettings, Theory } from '../solver/index.ts';
+import type { FoundByStart, SearchSettings, TheoryChoice } from '../solver/index.ts';
 import { UsageError } from './command.ts';
 
 const FORMAT = 'shimwright/search-start';
@@ -14,7 +14,7 @@ const VERSION = 1;
 export interface Study {
   readonly project: Project;
   readonly request: SearchRequest;
-  readonly settings: SearchSettings & { readonly theory: Theory };
+  readonly settings: SearchSettings & { readonly theory: TheoryChoice };
   /** How many starts it has in all, whichever machines run them. */
   readonly starts: number;
 }

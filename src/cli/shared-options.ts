@@ -1,23 +1,25 @@
 /** Options that several commands share. */
 import { ADJUSTER_IDS } from '../model/adjusters.ts';
-import { DEFAULT_THEORY, type Theory } from '../solver/index.ts';
+import { DEFAULT_THEORY, type TheoryChoice } from '../solver/index.ts';
 import { CLICKS } from './clicks.ts';
 import type { Option } from './command.ts';
 import { SPEEDS } from './curve-points.ts';
 import { BUILD, POSITIONS, TEMPERATURES } from './occasions.ts';
 
-const ROUND_THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection'];
-/** For what asks for thousands of stacks or curves. */
-export const ROUND_THEORY: Option = {
+const THEORIES: readonly TheoryChoice[] = ['auto', 'small-deflection', 'large-deflection', 'port-periodic'];
+export const THEORY: Option = {
   name: 'theory',
   value: 'NAME',
-  choices: ROUND_THEORIES,
-  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise`,
+  choices: THEORIES,
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: large-deflection where a stack stays round under many ports,
+port-periodic, which follows the waves of its rim, elsewhere; what was used is told`,
 };
-export const THEORY: Option = {
-  ...ROUND_THEORY,
-  choices: [...ROUND_THEORIES, 'port-periodic' satisfies Theory],
-  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise; port-periodic follows the waves of the rim`,
+/** Of a search, which tries thousands of stacks. */
+export const SEARCH_THEORY: Option = {
+  ...THEORY,
+  choices: THEORIES.filter((theory) => theory !== 'port-periodic'),
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: stacks are tried with large-deflection, and those that are
+handed on are judged as every other command would; what was used is told`,
 };
 export const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
 export const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };

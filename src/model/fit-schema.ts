@@ -5,11 +5,11 @@ import { z } from './zod.ts';
 
 const name = z.literal(FIT_COEFFICIENTS, { error: `one of ${FIT_COEFFICIENTS.join(', ')}` });
 const value = numberIn({ from: -1e6, upTo: 1e6 });
-const THEORIES = ['small-deflection', 'large-deflection', 'port-periodic'] as const;
+const THEORIES = ['auto', 'small-deflection', 'large-deflection', 'port-periodic'] as const;
 
 export const fitSchema = record({
   measurements: listOf(textUpTo(100), 100),
-  theory: z.literal(THEORIES, { error: '"small-deflection", "large-deflection" or "port-periodic"' }),
+  theory: z.literal(THEORIES, { error: '"auto", "small-deflection", "large-deflection" or "port-periodic"' }),
   coefficients: listOf(
     record({ name, physical: value, value, low: value, high: value, leftOpen: numberIn({ from: 0, upTo: 1e6 }) }),
     FIT_COEFFICIENTS.length,

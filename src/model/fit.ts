@@ -30,7 +30,8 @@ export interface FittedValue {
 export interface Fit {
   /** Ids of the measurements of the build that it was fitted to. */
   measurements: string[];
-  theory: 'small-deflection' | 'large-deflection' | 'port-periodic';
+  /** As it was asked for. */
+  theory: 'auto' | 'small-deflection' | 'large-deflection' | 'port-periodic';
   coefficients: FittedValue[];
   /** Coefficients that the measurements cannot tell, or not from one another: a list for each such direction. */
   untold: FitCoefficientName[][];

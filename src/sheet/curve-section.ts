@@ -1,13 +1,29 @@
 /** What the build was computed to do, beside room for what is measured. */
 import type { Family } from '../units/format.ts';
 import { curveDrawing } from './curve-drawing.ts';
-import { forceAt, type SheetCurve, type SheetInput, TABLE_SPEEDS_M_S } from './input.ts';
+import { forceAt, type SheetCurve, type SheetInput, type SheetTheories, TABLE_SPEEDS_M_S } from './input.ts';
 import { el, type SheetNode } from './node.ts';
 import { type Cell, facts, hint, section, table } from './parts.ts';
 import { bare, both, unitName } from './quantities.ts';
 import { sheetWords } from './text/en.ts';
 
 const words = sheetWords.curve;
+
+const PLACES = ['compression', 'rebound', 'base'] as const;
+
+/** One name where all stacks have the same, else each with its stack. */
+function theoriesInWords(theories: SheetTheories): string {
+  const used = PLACES.flatMap((place) => {
+    const theory = theories[place];
+    return theory ? [{ place, name: words.theories[theory] }] : [];
+  });
+  const [{ name: first }] = used;
+  if (used.every(({ name }) => name === first)) return first;
+  return used.map(({ place, name }) => `${name} (${words.stacks[place]})`).join(', ');
+}
+
+const theoryOf = (curve: SheetCurve, what: string): SheetNode[] =>
+  curve.status === 'solved' ? [hint(words.by(what, theoriesInWords(curve.theories)))] : [];
 
 function troubleOf(curve: SheetCurve, what: string): SheetNode[] {
   const fault = (said: string): SheetNode => el('p', { class: 'fault' }, said);
@@ -66,6 +82,8 @@ export function curveSection(input: SheetInput): SheetNode {
     {},
     facts(words.measuredFields.map((field) => ({ label: field }))),
     hint(words.at(both('temperature', project.fluid.temperature_degC, family))),
+    ...theoryOf(curves.build, words.build),
+    ...(isBaseline ? [] : theoryOf(curves.baseline, words.baseline)),
     hint(sheetWords.estimate),
     ...troubleOf(curves.build, words.build),
     ...(isBaseline ? [] : troubleOf(curves.baseline, words.baseline)),

@@ -2,6 +2,11 @@
 import type { Build, Project } from '../model/project.ts';
 import type { Family } from '../units/format.ts';
 
+/** Which plate theory gave a stack. */
+type SheetTheory = 'small-deflection' | 'large-deflection' | 'port-periodic';
+
+export type SheetTheories = Readonly<Record<'compression' | 'rebound', SheetTheory>> & { readonly base?: SheetTheory };
+
 /** Forces of one build at `SHEET_SPEEDS_M_S`, or why there are none. */
 export type SheetCurve =
   | {
@@ -12,6 +17,7 @@ export type SheetCurve =
       readonly force_N: readonly (number | null)[];
       /** Why some did not solve, each once. */
       readonly reasons: readonly string[];
+      readonly theories: SheetTheories;
     }
   | { readonly status: 'failed'; readonly reason: string }
   | { readonly status: 'solving' };

@@ -5,7 +5,7 @@
 import type { Build, Project, StackFile } from '../model/project.ts';
 import { InputError } from '../units/fault.ts';
 import { metresFromMillimetres as metres } from '../units/si.ts';
-import { type ForceCurveOptions, forceCurve, forcePoints } from './damper/force-curve.ts';
+import { type ForceCurveOptions, forceCurve, forcePoints, type PointsByTheory } from './damper/force-curve.ts';
 import type { DamperInput, ForceCurve, FrictionInput, HydraulicStopInput, PistonBandInput } from './damper/types.ts';
 import { coefficientsWith, damperWith } from './fit/fit-coefficients.ts';
 import { fitValuesOf } from './from-model/fit-values.ts';
@@ -59,13 +59,13 @@ export function forceCurveForBuild(
   return forceCurve(damperWith(damper, values), speeds_m_s, { ...options, coefficients }, hooks);
 }
 
-/** Its points alone, for sweeps. @throws as `forceCurveForBuild` */
+/** Its points alone with the theories of its stacks, for sweeps. @throws as `forceCurveForBuild` */
 export function forcePointsForBuild(
   project: Project,
   buildId: string,
   { speeds_m_s, stroke_m, ...options }: BuildCurveOptions,
   hooks: SolveHooks = {},
-): ForceCurve['points'] {
+): PointsByTheory {
   return forcePoints(damperFromProject(project, buildId, stroke_m), speeds_m_s, options, hooks);
 }
 

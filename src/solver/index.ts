@@ -4,7 +4,7 @@ export { InputError, type InputFault } from '../units/fault.ts';
 export type * from './chassis/types.ts';
 export { CHECK_LAG } from './cycle/check-lag.ts';
 export { peakSpeed, type SineDrive, type TraceDrive } from './cycle/drive.ts';
-export { type DampingCycleOptions, dampingCycle, dampingCycles } from './cycle/from-damper.ts';
+export { type DampingCycleOptions, type DrivenDamper, dampingCycle, dampingCycles } from './cycle/from-damper.ts';
 export {
   type ChamberExtremes,
   chamberExtremes,
@@ -21,7 +21,7 @@ export {
 export { parseTrace, type Trace } from './cycle/trace.ts';
 export type * from './cycle/types.ts';
 export type { CoefficientRange, CoefficientRanges } from './damper/force-band.ts';
-export { type ForceCurveOptions, forceCurve } from './damper/force-curve.ts';
+export { type ForceCurveOptions, forceCurve, theoriesOf } from './damper/force-curve.ts';
 export type * from './damper/types.ts';
 export {
   FIT_NAMES,

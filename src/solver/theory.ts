@@ -1,4 +1,4 @@
-import type { Theory } from './types.ts';
+import type { TheoryChoice } from './types.ts';
 
-/** Theory of a curve for which nobody chose one: the one that still holds where shims lift by their own thickness. */
-export const DEFAULT_THEORY: Theory = 'large-deflection';
+/** Theory of a result for which nobody chose one. */
+export const DEFAULT_THEORY: TheoryChoice = 'auto';

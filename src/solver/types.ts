@@ -11,6 +11,23 @@ export type AxisymmetricTheory = 'small-deflection' | 'large-deflection';
 /** Which plate theory gave a number. */
 export type Theory = AxisymmetricTheory | 'port-periodic';
 
+/** What may be asked for: a theory, or the choice between large deflection and port-periodic, stack by stack. */
+export type TheoryChoice = Theory | 'auto';
+
+/**
+ * Why the round theory does not serve over the range that is used.
+ * - `ports`: they are too few to press as if they were all round.
+ * - `waves`: the rim ruffles, or whether it does could not be told.
+ * - `not-solved`: the round state itself was not found.
+ */
+export type LeavesRound = 'ports' | 'waves' | 'not-solved';
+
+/** Why the round theory stands in where `auto` would have followed the waves. */
+export interface Fallback {
+  readonly status: FailureStatus | 'beyond-table';
+  readonly reason: string;
+}
+
 /**
  * How a numerical solve ended. Only `converged` carries numbers.
  * - `not-converged`: the iteration ran out of steps; `reason` names the residual and the tolerance.
@@ -194,15 +211,18 @@ export interface FailedLift {
 export type LiftPoint = ConvergedLift | FailedLift;
 
 export interface LiftResult {
+  /** The one that gave the points. */
   readonly theory: Theory;
   readonly points: readonly LiftPoint[];
+  /** Of `auto`: the port-periodic theory solves less than the round one, whose points these are. */
+  readonly fallback?: Fallback;
 }
 
 /** How the pressure on the face shim is spread beyond the pressure zone. */
 export type LandPressure = 'none' | 'falling';
 
 export interface LiftOptions {
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** `falling`: the zone pressure falls with ln r to nothing across the seat land; `none` (default): zone only. */
   readonly landPressure?: LandPressure;
   /** Also test every converged state for waviness; under small deflection there is none to find. */

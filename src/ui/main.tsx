@@ -8,6 +8,7 @@ import { keepPreferences } from './app/preferences.ts';
 import { loadParser } from './app/quantities.ts';
 import { startSolving } from './app/solve.ts';
 import { type Opened, startWith } from './app/store.ts';
+import { startWaves } from './app/wave-solve.ts';
 import { startLessons } from './lessons/result.ts';
 import { startFitChoices } from './measured/fit-choices.ts';
 import { startFitted } from './measured/fitted-solve.ts';
@@ -33,6 +34,7 @@ async function open(): Promise<void> {
   startWith(first.project, first.id);
   startSolving();
   watchStale();
+  startWaves();
   startBands();
   startFitChoices();
   startFitted();

@@ -11,7 +11,7 @@ const DESK: PageOptions = { viewport: { width: 1440, height: 900 } };
 export const DEMO_FILE = 'src/demo/larkspur-trail-rear.shimwright.json';
 export const demoText = (): string => readFileSync(DEMO_FILE, 'utf8');
 
-/** The bench with its curves and its bent stack drawn. */
+/** The bench with its curves and its bent stack drawn, the waves of its stacks followed. */
 export const onBench = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
   withPage(
     async (page) => {
@@ -26,6 +26,7 @@ export async function settled(page: Page): Promise<void> {
   await page.locator('svg[data-state=bent]').first().waitFor();
   await page.locator('.plot-board .scatterlayer .trace').first().waitFor();
   await expect.poll(() => page.locator('.plot.stale').count()).toBe(0);
+  await expect.poll(() => page.locator('.theory-used[data-waves=solving]').count()).toBe(0);
 }
 
 export const cell = (page: Page, row: number, column: 'outerDiameter_mm' | 'thickness_mm' | 'count') =>

@@ -11,7 +11,7 @@ describe('the first view', () => {
         .locator('[data-cell$=":count"]')
         .evaluateAll((inputs) => inputs.map((input) => Number((input as HTMLInputElement).value)));
       expect(shims).toBe(2 * counts.reduce((sum, count) => sum + count, 0));
-      expect(await page.locator('.title-block').textContent()).toContain(text.theory['large-deflection']);
+      expect(await page.locator('.title-block').textContent()).toContain(text.theory['port-periodic']);
       expect(await page.locator('.invented').textContent()).toBe(text.invented);
     }));
 

@@ -13,7 +13,7 @@ const HIDDEN = 0.76;
 /** What a bench would write of the second build of the demo, had its jets a coefficient that nobody tells the page. */
 function benchFile(): string {
   const project = JSON.parse(demoText()) as Project;
-  const options = { speeds_m_s: SPEEDS, theory: 'large-deflection', coefficients: { jetDischarge: HIDDEN } } as const;
+  const options = { speeds_m_s: SPEEDS, theory: 'auto', coefficients: { jetDischarge: HIDDEN } } as const;
   const { points } = forceCurveForBuild(project, project.builds[1].id, options);
   const scatter = normals(11, SPEEDS.length);
   const rows = points.map((point, i) => {

@@ -30,7 +30,7 @@ function solved(written: string, setting: Setting, speed_m_s: number): number {
   const read = decodeProject(written);
   if (!read.ok) throw new Error('the demo is no project');
   const [, { id }] = read.document.builds;
-  const theory = 'large-deflection';
+  const theory = 'auto';
   const speeds_m_s = solvedSpeeds(2);
   const curve = forceCurveForBuild(withSetting(read.document, id, setting), id, { speeds_m_s, theory });
   const point = curve.points.find(({ shaftSpeed_m_s }) => shaftSpeed_m_s === speed_m_s);

@@ -44,6 +44,8 @@ const SUMMARY_KEYS = [
   'steps',
   'rejectedSteps',
   'largestStepError_bar',
+  'compressionTheory',
+  'reboundTheory',
 ];
 
 const SAMPLE_KEYS = [
@@ -72,7 +74,7 @@ describe.concurrent('shimwright cycle', () => {
     expect(head).toEqual({
       format: 'shimwright/cycle',
       version: 1,
-      theory: 'large-deflection',
+      theory: 'auto',
       project: 'Two-stage rear damper',
       build: { id: 'as-found', name: 'As found' },
       oilTemperature_degC: 40,

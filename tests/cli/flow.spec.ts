@@ -69,6 +69,7 @@ describe.concurrent('shimwright flow', () => {
       'shimPressure_bar',
       'opening_mm',
       'cavitating',
+      'theory',
     ]);
   });
 

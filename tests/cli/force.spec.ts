@@ -30,7 +30,7 @@ describe.concurrent('shimwright force', () => {
     expect(head).toEqual({
       format: 'shimwright/force',
       version: 1,
-      theory: 'large-deflection',
+      theory: 'auto',
       project: 'Two-stage rear damper',
       build: { id: 'as-found', name: 'As found' },
       oilTemperature_degC: 40,

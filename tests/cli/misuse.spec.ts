@@ -15,7 +15,10 @@ describe.concurrent('misuse', () => {
     [['lift', STACK, '--pressures-MPa'], '--pressures-MPa needs a value'],
     [['lift', STACK, '--pressures-MPa', '--json'], '--pressures-MPa'],
     [['lift', STACK, STACK, '--pressures-MPa', '0.1'], 'one FILE at a time'],
-    [['lift', STACK, '--pressures-MPa', '0.1', '--theory', 'magic'], 'wanted small-deflection or large-deflection'],
+    [
+      ['lift', STACK, '--pressures-MPa', '0.1', '--theory', 'magic'],
+      'wanted auto or small-deflection or large-deflection or port-periodic',
+    ],
     [['lift', STACK, '--pressures-MPa', '0.1', '--presure', '2'], 'lift has no option --presure'],
     [['lift', STACK, '--pressures-MPa', '0.1', '-j'], 'lift has no option -j'],
     [['lift', STACK, '--pressures-MPa', '0.1', '--json=yes'], '--json takes no value'],

@@ -30,6 +30,7 @@ const MONOTUBE_KEYS = [
   'gasPressureNeededAbsolute_bar',
   'gasPressureNeededGauge_bar',
   'reboundVoid_L_min',
+  'theory',
 ];
 
 describe.concurrent('shimwright pressures', () => {
@@ -125,8 +126,10 @@ describe.concurrent('shimwright pressures', () => {
       ...MONOTUBE_KEYS.slice(6, 13),
       'compressionVoid_L_min',
       'reboundVoid_L_min',
+      'theory',
+      'baseTheory',
     ]);
-    expect(rows[0]).toEqual(Object.values(points[0]).map(String));
+    expect(rows[0]).toEqual(Object.values(points[0]).map((value) => (value === null ? '' : String(value))));
     expect(table.stdout.split('\n')[0]).toMatch(/compression bar gauge .* reservoir bar gauge .* gas needed bar gauge/);
     expect(table.stdout.trimEnd().split('\n')).toHaveLength(3);
   });

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { DEMOS } from '../../src/demo/index.ts';
 import { adjustersOf } from '../../src/model/adjusters.ts';
 import type { Project } from '../../src/model/project.ts';
-import { COEFFICIENT_TABLE, DEFAULT_THEORY, forceCurveForBuild } from '../../src/solver/index.ts';
+import { COEFFICIENT_TABLE, forceCurveForBuild } from '../../src/solver/index.ts';
 import { ROOT } from '../architecture/import-graph.ts';
 import { loadDemo } from '../helpers/demo-curves.ts';
 import { withValue } from '../helpers/documents.ts';
@@ -102,7 +102,7 @@ const CELLS: readonly Cell[] = [
 function pointAt(project: Project, speed: number, coefficients = {}) {
   const fastest = [0.3, 1, 1.5].filter((v) => v >= Math.abs(speed)).map((v) => Math.sign(speed) * v);
   const speeds_m_s = [...new Set([speed, ...fastest])];
-  const options = { speeds_m_s, theory: DEFAULT_THEORY, coefficients };
+  const options = { speeds_m_s, theory: 'large-deflection', coefficients } as const;
   const [point] = forceCurveForBuild(project, project.baselineBuild, options).points;
   if (point.status !== 'converged') throw new Error(point.reason);
   return point;

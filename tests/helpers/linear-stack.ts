@@ -1,6 +1,6 @@
 /** A stand-in for the stack solver with a known law: opening = compliance (p - cracking), for tests of what is built on it. */
 import type { LiftResult, StackInput } from '../../src/solver/types.ts';
-import type { LiftSolver } from '../../src/solver/valve/stack-samples.ts';
+import type { LiftSolver, StackSolver } from '../../src/solver/valve/stack-samples.ts';
 
 export interface LinearStack {
   /** Opening per pressure above the cracking pressure [m/Pa]. */
@@ -13,11 +13,16 @@ export interface LinearStack {
 }
 
 export function linearStack(law: LinearStack, log: number[] = []): LiftSolver {
-  return (_, pressures_Pa) => {
+  return (_, pressures_Pa, theory) => {
     log.push(...pressures_Pa);
-    return { theory: 'small-deflection', points: pressures_Pa.map((p) => liftAt(law, p)) };
+    return { theory, points: pressures_Pa.map((p) => liftAt(law, p)) };
   };
 }
+
+/** ... whose round state never ruffles. */
+export const solverOf = (lift: LiftSolver): StackSolver => ({ lift, onset: () => ({ status: 'none' }) });
+
+export const linearStacks = (law: LinearStack, log: number[] = []): StackSolver => solverOf(linearStack(law, log));
 
 function liftAt(law: LinearStack, pressure_Pa: number): LiftResult['points'][number] {
   const { compliance_m_Pa, crackingPressure_Pa: cracking, failsAbove_Pa = Infinity, largestOpening_m = Infinity } = law;

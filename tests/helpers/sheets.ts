@@ -11,6 +11,7 @@ export const PLAIN_CURVE: SheetCurve = {
   shaftSpeed_m_s: [-2, -1, -0.3, -0.1, -0.05, 0.05, 0.1, 0.3, 1, 2],
   force_N: [-1100, -600, -250, -150, -125, 125, 150, 250, 600, 1100],
   reasons: [],
+  theories: { compression: 'large-deflection', rebound: 'large-deflection' },
 };
 
 /** The first build of the sound project, changed, in a sheet of its own baseline. */

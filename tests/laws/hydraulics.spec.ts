@@ -6,13 +6,13 @@ import { totalFlow } from '../../src/solver/damper/path-flows.ts';
 import { pistonAreas } from '../../src/solver/damper/piston-areas.ts';
 import type { DamperInput, ForcePoint } from '../../src/solver/damper/types.ts';
 import { anyDamper, anyMonotube, anyStack, between } from '../helpers/any-damper.ts';
-import { type LinearStack, linearStack } from '../helpers/linear-stack.ts';
+import { type LinearStack, linearStacks } from '../helpers/linear-stack.ts';
 import { MONOTUBE } from '../helpers/monotube.ts';
 
 const SPEEDS = [-1.5, -0.7, -0.3, -0.1, -0.03, -0.001, 0, 0.001, 0.03, 0.1, 0.3, 0.7, 1.5];
 
 function solve(damper: DamperInput, stack: LinearStack, speeds: readonly number[] = SPEEDS): ForcePoint[] {
-  const { points } = forceCurveWith(linearStack(stack), damper, speeds, { theory: 'small-deflection' });
+  const { points } = forceCurveWith(linearStacks(stack), damper, speeds, { theory: 'small-deflection' });
   return points.filter((point) => point.status === 'converged');
 }
 

@@ -92,6 +92,7 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
         force_N: solved.map(({ force_N }) => force_N),
         gasForce_N: solved.map(({ gasForce_N }) => gasForce_N),
         reasons: [],
+        theories: { compression: 'large-deflection', rebound: 'large-deflection' },
       },
     });
   });

@@ -11,7 +11,7 @@ import {
 } from '../../workers/protocol.ts';
 import type { Solver } from '../../workers/solver.ts';
 import { createSolverApi } from '../../workers/solver-api.ts';
-import { curve, FAULT, fakeSolver as solver } from './helpers/fake-solver.ts';
+import { curve, FAULT, fakeSolver as solver, THEORIES } from './helpers/fake-solver.ts';
 import { liftRequest, request } from './helpers/requests.ts';
 
 type Point = ReturnType<Solver['forceCurveForBuild']>['points'][number];
@@ -165,7 +165,7 @@ describe('createSolverApi', () => {
       unruly: { status: 'failed', error: { code: 'invalid-input', message: expect.any(String), fault: FAULT } },
       good: {
         status: 'solved',
-        forces: { shaftSpeed_m_s: [-1, 1], force_N: [0.03, 0.03], gasForce_N: [0, 0], reasons: [] },
+        forces: { shaftSpeed_m_s: [-1, 1], force_N: [0.03, 0.03], gasForce_N: [0, 0], reasons: [], theories: THEORIES },
       },
     });
   });

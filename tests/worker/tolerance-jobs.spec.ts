@@ -3,6 +3,7 @@ import { InputError } from '../../src/units/fault.ts';
 import type { Project, ToleranceSamples } from '../../workers/protocol.ts';
 import type { Solver } from '../../workers/solver.ts';
 import { createSolverApi } from '../../workers/solver-api.ts';
+import { THEORIES } from './helpers/fake-solver.ts';
 
 const FAULT = { code: 'build.unknown', path: 'buildId', got: '"unruly"', wanted: 'a build of the project' };
 
@@ -16,7 +17,7 @@ const solver = {
     if (buildId === 'unruly') throw new InputError(FAULT);
     onProgress?.(to - from, 4);
     const samples = { a: [[from]], b: [[to]], ab: [] };
-    return { speeds_m_s, drawn_N: speeds_m_s.map(() => 1), parts: [], refusals: [], samples };
+    return { speeds_m_s, drawn_N: speeds_m_s.map(() => 1), parts: [], theories: THEORIES, refusals: [], samples };
   },
   readTolerance: (speeds_m_s, solved, seed) => ({
     names: [],

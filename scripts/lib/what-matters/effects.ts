@@ -1,6 +1,6 @@
 /** What each change does to the force of a damper, at every speed and in both directions. */
 import { validateProject } from '../../../src/model/validate.ts';
-import { DEFAULT_THEORY, type FailedForce, type ForcePoint, forceCurveForBuild } from '../../../src/solver/index.ts';
+import { type FailedForce, type ForcePoint, forceCurveForBuild } from '../../../src/solver/index.ts';
 import type { MatterCase } from './cases.ts';
 import { type Change, changesOf, type Side } from './changes.ts';
 
@@ -43,7 +43,7 @@ export function effectsOf({ title, project, speeds_m_s: speeds }: MatterCase): C
 }
 
 const pointsOf = ({ project, coefficients }: Side, speeds_m_s: readonly number[]) =>
-  forceCurveForBuild(project, project.baselineBuild, { speeds_m_s, theory: DEFAULT_THEORY, coefficients }).points;
+  forceCurveForBuild(project, project.baselineBuild, { speeds_m_s, theory: 'large-deflection', coefficients }).points;
 
 /** None for a document that cannot be. */
 function effectsOfSide(side: Side, drawn: readonly ForcePoint[]): Effects {

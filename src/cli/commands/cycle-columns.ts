@@ -2,6 +2,7 @@
 import {
   type CycleRun,
   chamberExtremes,
+  type DrivenDamper,
   forceLoop,
   type HeatedMasses,
   type Hysteresis,
@@ -18,7 +19,7 @@ import type { Cell } from '../render/text-table.ts';
 
 /** One run, and what a test bench reads off it. */
 export interface RunReading {
-  readonly run: CycleRun;
+  readonly run: DrivenDamper;
   readonly peaks: PeakForces;
   /** At one speed in compression, and at the same in rebound. */
   readonly hysteresisSpeed_m_s: number;
@@ -28,7 +29,7 @@ export interface RunReading {
 }
 
 /** @param speed_m_s at which to tell the hysteresis; when absent, half of what both directions reach */
-export function readRun(run: CycleRun, heated: HeatedMasses, speed_m_s?: number): RunReading {
+export function readRun(run: DrivenDamper, heated: HeatedMasses, speed_m_s?: number): RunReading {
   const peaks = peakForces(run);
   const { compression, rebound } = peaks;
   const hysteresisSpeed_m_s = speed_m_s ?? Math.min(compression.speed_m_s, 0 - rebound.speed_m_s) / 2;
@@ -149,6 +150,13 @@ const INTEGRATION: readonly RunColumn[] = [
   },
 ];
 
+const theory = (place: keyof DrivenDamper['theories'], label: string): RunColumn => ({
+  key: `${place}Theory`,
+  heading: `${place} theory`,
+  label,
+  read: ({ run }) => run.theories[place] ?? null,
+});
+
 function chamberColumns(name: string): RunColumn[] {
   const of = (read: (chamber: ReturnType<typeof chamberExtremes>[string]) => Cell) => (reading: RunReading) =>
     read(chamberExtremes(reading.run)[name]);
@@ -178,4 +186,7 @@ export const runColumns = (chambers: readonly string[]): RunColumn[] => [
   ...HEAT,
   ...chambers.flatMap(chamberColumns),
   ...INTEGRATION,
+  theory('compression', 'plate theory of the compression stack'),
+  theory('rebound', '  of the rebound stack'),
+  ...(chambers.length > 2 ? [theory('base', '  of the base valve')] : []),
 ];

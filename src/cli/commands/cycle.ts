@@ -1,7 +1,7 @@
 /** `shimwright cycle`: a damper driven over time, by a sine stroke or along a trace; one run in full, or several side by side. */
 import { decodeProject } from '../../model/codec.ts';
 import type { Build, Damper, Project } from '../../model/project.ts';
-import { type CycleRun, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
+import { type DrivenDamper, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
 import { CYCLES, motionsOf, STROKE, TRACE } from '../cycle-motion.ts';
@@ -20,7 +20,7 @@ export const HYSTERESIS_SPEED = 'hysteresis-m-s';
 
 interface AskedRun {
   readonly asked: readonly Asked[];
-  readonly ended: CycleRun | FailedCycle;
+  readonly ended: DrivenDamper | FailedCycle;
   /** Absent where the run failed. */
   readonly reading?: RunReading;
 }
@@ -117,7 +117,7 @@ function remarks({ asked, ended }: AskedRun): string[] {
   return [`${where}${ended.status}${when}: ${ended.reason}`];
 }
 
-function voidRemarks({ series, counted }: CycleRun): string[] {
+function voidRemarks({ series, counted }: DrivenDamper): string[] {
   const opened = Object.entries(series.void_m3).filter(([, volumes]) =>
     volumes.subarray(counted.first, counted.last + 1).some((volume) => volume > 0),
   );

@@ -8,6 +8,7 @@ import { MEASURED, type MeasuredFile, readMeasured } from '../measured-input.ts'
 import { findBuild, headOf, occasionsOf } from '../occasions.ts';
 import { json } from '../render/json.ts';
 import { textTable } from '../render/text-table.ts';
+import { theoryTalk } from '../theories.ts';
 import { theoryOf } from './lift.ts';
 
 export const COEFFICIENTS = 'coefficients';
@@ -115,6 +116,9 @@ export async function fit({ file, values }: Request): Promise<Outcome> {
   return {
     exit: outcome.status === 'fitted' ? EXIT.done : EXIT.failed,
     result: values.has('json') ? json(told) : text,
-    talk: talkOf(measured.file, outcome),
+    talk: [
+      ...talkOf(measured.file, outcome),
+      ...(outcome.status === 'fitted' ? outcome.theories.flatMap((used) => theoryTalk(theory, used)) : []),
+    ],
   };
 }

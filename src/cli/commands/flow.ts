@@ -1,14 +1,15 @@
 /** `shimwright flow`: what passes through each path of each valve against shaft speed. */
 import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
-import type { BasePoint, ForcePoint, PathFlows } from '../../solver/index.ts';
+import type { BasePoint, ForcePoint, PathFlows, StackTheories, Theory } from '../../solver/index.ts';
 import { tidy } from '../../units/convert.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, airReleaseOf, cavitationOf, curvePoints, failureOf } from '../curve-points.ts';
+import { type AskedPoint, airReleaseOf, cavitationOf, curvePoints, failureOf, fallbacksOf } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { bar, litresPerMinute, mm } from '../quantities.ts';
 import { type Asked, type Column, type Row, renderRows } from '../render/rows.ts';
+import { baseTheory, pistonTheory } from '../theories.ts';
 import { theoryOf } from './lift.ts';
 
 /** One valve at one speed. */
@@ -18,6 +19,8 @@ interface ValveFlow {
   readonly seatOpening_m: number;
   readonly flows: PathFlows;
   readonly cavitating?: BasePoint['cavitating'];
+  /** Of its stack; none where only a check works. */
+  readonly theory: Theory | null;
 }
 
 type ValveName = 'piston' | 'base';
@@ -67,18 +70,26 @@ function flowColumns({ layout }: Damper): Column<ValveFlow>[] {
       heading: 'cavitates',
       read: ({ cavitating }) => cavitating?.map(({ path }) => path).join(' ') ?? null,
     },
+    { key: 'theory', heading: 'theory', read: ({ theory }) => theory },
   ];
 }
 
-const pistonFlow = ({ pistonDrop_Pa, ...point }: ForcePoint): ValveFlow => ({ ...point, drop_Pa: pistonDrop_Pa });
+const pistonFlow = ({ pistonDrop_Pa, ...point }: ForcePoint, theories: StackTheories): ValveFlow => ({
+  ...point,
+  drop_Pa: pistonDrop_Pa,
+  theory: pistonTheory(theories, point.shaftSpeed_m_s),
+});
+
+const baseFlow = ({ base, shaftSpeed_m_s }: ForcePoint, theories: StackTheories): ValveFlow | undefined =>
+  base && { ...base, theory: baseTheory(theories, shaftSpeed_m_s) };
 
 const valveAsked = (value: ValveName): Asked => ({ key: 'valve', heading: 'valve', value, words: value });
 
-function rowsOf({ asked, point }: AskedPoint, valves: readonly ValveName[]): Row<ValveFlow>[] {
+function rowsOf({ asked, point, theories }: AskedPoint, valves: readonly ValveName[]): Row<ValveFlow>[] {
   return valves.map((valve) => {
     const row = { asked: [...asked, valveAsked(valve)], status: point.status };
     if (point.status !== 'converged') return row;
-    return { ...row, item: valve === 'piston' ? pistonFlow(point) : point.base };
+    return { ...row, item: (valve === 'piston' ? pistonFlow : baseFlow)(point, theories) };
   });
 }
 
@@ -92,6 +103,9 @@ export async function flow({ file, values }: Request): Promise<Outcome> {
   return {
     exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
     result: renderRows(rows, flowColumns(project.damper), head, values),
-    talk: points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
+    talk: [
+      ...points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
+      ...fallbacksOf(points),
+    ],
   };
 }

@@ -1,10 +1,19 @@
 /** `shimwright force`: force against shaft speed of one build, under one or several settings of the day. */
 import { decodeProject } from '../../model/codec.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, airReleaseOf, cavitationOf, curvePoints, failureOf, rowOf } from '../curve-points.ts';
+import {
+  type AskedPoint,
+  airReleaseOf,
+  cavitationOf,
+  curvePoints,
+  failureOf,
+  fallbacksOf,
+  rowOf,
+} from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { renderRows, whereOf } from '../render/rows.ts';
+import { theoryColumns } from '../theories.ts';
 import { forceColumns } from './force-columns.ts';
 import { theoryOf } from './lift.ts';
 
@@ -16,6 +25,7 @@ export async function force({ file, values }: Request): Promise<Outcome> {
   const build = findBuild(project, values);
   const wanted = { band: values.has(BAND), withoutGas: values.has(WITHOUT_GAS) };
   const points = curvePoints(project, build, values, { bands: wanted.band });
+  const columns = [...forceColumns(project.damper, wanted), ...theoryColumns(project.damper.layout !== 'monotube')];
   const head = {
     format: 'shimwright/force',
     version: 1,
@@ -24,13 +34,16 @@ export async function force({ file, values }: Request): Promise<Outcome> {
   };
   return {
     exit: points.every(isWhole) ? EXIT.done : EXIT.failed,
-    result: renderRows(points.map(rowOf), forceColumns(project.damper, wanted), head, values),
-    talk: points.flatMap((point) => [
-      ...failureOf(point),
-      ...airReleaseOf(point),
-      ...cavitationOf(point),
-      ...bandFailureOf(point),
-    ]),
+    result: renderRows(points.map(rowOf), columns, head, values),
+    talk: [
+      ...points.flatMap((point) => [
+        ...failureOf(point),
+        ...airReleaseOf(point),
+        ...cavitationOf(point),
+        ...bandFailureOf(point),
+      ]),
+      ...fallbacksOf(points),
+    ],
   };
 }
 

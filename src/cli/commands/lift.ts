@@ -4,10 +4,11 @@ import {
   type ConvergedLift,
   DEFAULT_THEORY,
   type LiftPoint,
+  type LiftResult,
   type StackInput,
   solveLift,
   stackFromFile,
-  type Theory,
+  type TheoryChoice,
   type Wave,
   type Waviness,
 } from '../../solver/index.ts';
@@ -19,6 +20,7 @@ import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
+import { fallbackInWords } from '../theories.ts';
 import { PEAK_KEYS, peakTable, type ShimPeak, setWarnings, shimPeaks, strengthRemarks } from './shim-peak.ts';
 
 export const PRESSURES = 'pressures-MPa';
@@ -154,7 +156,8 @@ function asCsv(rows: readonly Row[], shimCount: number): string {
   return csv(header, cells);
 }
 
-export const theoryOf = (values: Values): Theory => (values.get('theory') as Theory | undefined) ?? DEFAULT_THEORY;
+export const theoryOf = (values: Values): TheoryChoice =>
+  (values.get('theory') as TheoryChoice | undefined) ?? DEFAULT_THEORY;
 
 export async function lift({ file, values }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0 });
@@ -163,17 +166,20 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
   const profiles = values.has(STRESS);
   // The closed state comes last: a swing starts from it.
   const asked = profiles ? [...pressures_Pa, 0] : pressures_Pa;
-  const { theory, points: solved } = solveLift(stack, asked, { theory: theoryOf(values), waviness: true, profiles });
+  const choice = theoryOf(values);
+  const result = solveLift(stack, asked, { theory: choice, waviness: true, profiles });
+  const { points: solved } = result;
   const points = solved.slice(0, pressures_Pa.length);
-  const waves = theory === 'port-periodic';
+  const waves = result.theory === 'port-periodic';
   const rows = points.map((point, index) => {
     const row = liftRow(point, pressures_MPa[index], { floats: stack.float !== undefined, waves });
     return profiles ? { ...row, shimPeak: peaksOf(stack, solved[solved.length - 1], point) } : row;
   });
   return {
     exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: render(rows, theory, stack.shims.length, values),
+    result: render(rows, headOf(result, choice), stack.shims.length, values),
     talk: [
+      ...theoryRemarks(result, choice),
       ...points.flatMap((point, index) => talkOf(point, pressures_MPa[index])),
       ...rows.flatMap(({ shimPeak, pressure_MPa }: Row) => setWarnings(shimPeak ?? [], pressure_MPa)),
       ...(profiles ? strengthRemarks(stack) : []),
@@ -184,8 +190,22 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
 const peaksOf = (stack: StackInput, closed: LiftPoint, point: LiftPoint): ShimPeak[] | null =>
   point.status === 'converged' ? shimPeaks(stack, closed, point) : null;
 
-function render(rows: readonly Row[], theory: Theory, shimCount: number, values: Values): string {
-  if (values.has('json')) return json({ format: 'shimwright/lift', version: 1, theory, points: rows });
+/** `auto` also tells that it chose, and why the round theory stands in where it does. */
+const headOf = ({ theory, fallback }: LiftResult, choice: TheoryChoice) => ({
+  format: 'shimwright/lift',
+  version: 1,
+  theory,
+  ...(choice === 'auto' && { theoryAsked: choice }),
+  ...(fallback && { fallback }),
+});
+
+const theoryRemarks = ({ theory, fallback }: LiftResult, choice: TheoryChoice): string[] => [
+  ...(choice === 'auto' ? [`theory: ${theory}`] : []),
+  ...(fallback ? [fallbackInWords(fallback)] : []),
+];
+
+function render(rows: readonly Row[], head: ReturnType<typeof headOf>, shimCount: number, values: Values): string {
+  if (values.has('json')) return json({ ...head, points: rows });
   return values.has('csv') ? asCsv(rows, shimCount) : asText(rows);
 }
 

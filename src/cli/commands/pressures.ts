@@ -3,11 +3,12 @@ import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
 import type { ForcePoint } from '../../solver/index.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, curvePoints, failureOf, rowOf } from '../curve-points.ts';
+import { type AskedPoint, curvePoints, failureOf, fallbacksOf, rowOf } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { bar, gauge_bar, litresPerMinute } from '../quantities.ts';
 import { type Column, renderRows, whereOf } from '../render/rows.ts';
+import { theoryColumns } from '../theories.ts';
 import { theoryOf } from './lift.ts';
 
 type PressureColumn = Column<ForcePoint>;
@@ -74,6 +75,7 @@ export async function pressures({ file, values }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const points = curvePoints(project, build, values);
+  const columns = [...pressureColumns(project.damper), ...theoryColumns(project.damper.layout !== 'monotube')];
   const head = {
     format: 'shimwright/pressures',
     version: 1,
@@ -82,7 +84,7 @@ export async function pressures({ file, values }: Request): Promise<Outcome> {
   };
   return {
     exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: renderRows(points.map(rowOf), pressureColumns(project.damper), head, values),
-    talk: points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]),
+    result: renderRows(points.map(rowOf), columns, head, values),
+    talk: [...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]), ...fallbacksOf(points)],
   };
 }

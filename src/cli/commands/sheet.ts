@@ -7,7 +7,7 @@ import { buildSheet } from '../../sheet/build-sheet.ts';
 import { htmlPage } from '../../sheet/html.ts';
 import { SHEET_SPEEDS_M_S, type SheetCurve, type SheetLink } from '../../sheet/input.ts';
 import { sheetWords } from '../../sheet/text/en.ts';
-import { forceCurveForBuild, type Theory } from '../../solver/index.ts';
+import { forceCurveForBuild, type TheoryChoice, theoriesOf } from '../../solver/index.ts';
 import type { Family } from '../../units/format.ts';
 import { type Command, EXIT, type Outcome, type Request, UsageError, type Values } from '../command.ts';
 import { readDocument } from '../input.ts';
@@ -19,14 +19,16 @@ const UNITS = 'units';
 const BENCH = 'bench';
 const FAMILIES: readonly Family[] = ['metric', 'imperial'];
 
-function curveOf(project: Project, { id }: Build, theory: Theory): Extract<SheetCurve, { status: 'solved' }> {
-  const { points } = forceCurveForBuild(project, id, { speeds_m_s: SHEET_SPEEDS_M_S, theory });
+function curveOf(project: Project, { id }: Build, theory: TheoryChoice): Extract<SheetCurve, { status: 'solved' }> {
+  const curve = forceCurveForBuild(project, id, { speeds_m_s: SHEET_SPEEDS_M_S, theory });
+  const { points } = curve;
   const reasons = points.flatMap((point) => (point.status === 'converged' ? [] : [point.reason]));
   return {
     status: 'solved',
     shaftSpeed_m_s: SHEET_SPEEDS_M_S,
     force_N: points.map((point) => (point.status === 'converged' ? point.force_N : null)),
     reasons: [...new Set(reasons)],
+    theories: theoriesOf(curve),
   };
 }
 

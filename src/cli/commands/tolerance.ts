@@ -13,6 +13,7 @@ import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { type Column, type Row, renderRows } from '../render/rows.ts';
+import { theoryTalk } from '../theories.ts';
 import { shownTolerances, tolerancesOf } from '../tolerance-list.ts';
 import { theoryOf } from './lift.ts';
 
@@ -38,6 +39,7 @@ export async function tolerance({ file, values }: Request): Promise<Outcome> {
     format: 'shimwright/tolerance',
     version: 1,
     theory,
+    theories: answer.theories,
     ...headOf(project, build, values),
     ...settings,
     tolerances: shownTolerances({ ...tolerancesOfProject(project), ...tolerances }),
@@ -46,7 +48,10 @@ export async function tolerance({ file, values }: Request): Promise<Outcome> {
   return {
     exit: rows.every(({ item }) => item && item.spread.without === 0) ? EXIT.done : EXIT.failed,
     result: renderRows(rows, COLUMNS, head, values),
-    talk: answer.refusals.map((why) => `some samples have no force: ${why}`),
+    talk: [
+      ...theoryTalk(theory, answer.theories),
+      ...answer.refusals.map((why) => `some samples have no force: ${why}`),
+    ],
   };
 }
 

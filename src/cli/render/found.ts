@@ -1,8 +1,8 @@
 /** The ranked list of a search: a table for people, or JSON. */
 import { formatShimList } from '../../model/format-shim-list.ts';
-import type { ShimRow } from '../../model/project.ts';
+import type { ShimRow, ValvePlace } from '../../model/project.ts';
 import { rankFound } from '../../model/rank-found.ts';
-import type { FoundStacks } from '../../solver/index.ts';
+import type { FoundStacks, StackPlace } from '../../solver/index.ts';
 import type { Values } from '../command.ts';
 import { bar } from '../quantities.ts';
 import type { SearchLine } from '../search-lines.ts';
@@ -44,7 +44,16 @@ const cells = ({ judgement, changes }: FoundStacks, i: number) => [
   bar(judgement.gasMargin_Pa),
 ];
 
-const stacks = ({ shims }: FoundStacks, i: number): string =>
+const STACK_OF: Readonly<Record<ValvePlace, StackPlace>> = {
+  pistonCompression: 'compression',
+  pistonRebound: 'rebound',
+  baseCompression: 'base',
+};
+
+const stacks = ({ shims, judgement: { theories } }: FoundStacks, i: number): string =>
   Object.entries(shims)
-    .map(([place, rows]) => `${i + 1}  ${place}: ${listed(rows)}\n`)
+    .map(([place, rows]) => {
+      const theory = theories?.[STACK_OF[place as ValvePlace]];
+      return `${i + 1}  ${place}: ${listed(rows)}${theory ? `; by ${theory}` : ''}\n`;
+    })
     .join('');

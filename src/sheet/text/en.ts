@@ -135,6 +135,13 @@ export const sheetWords = {
     measured: 'measured',
     unsolved: 'not solved',
     at: (temperature: string) => `At mid-stroke, with friction and gas, oil at ${temperature}.`,
+    theories: {
+      'small-deflection': 'small deflection',
+      'large-deflection': 'large deflection',
+      'port-periodic': 'port-periodic',
+    },
+    stacks: { compression: 'compression', rebound: 'rebound', base: 'base valve' },
+    by: (what: string, theories: string) => `Shims of the ${what} by ${theories}.`,
     solving: 'The curve is being solved.',
     failed: (what: string, why: string) => `No curve of the ${what}: ${why}`,
     partly: (what: string, why: string) => `Some speeds of the ${what} did not solve: ${why}`,

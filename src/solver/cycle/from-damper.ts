@@ -8,11 +8,12 @@
 import { checkDamper } from '../damper/check-damper.ts';
 import { eachStack, stackPlaces, tableOf, valvesOn } from '../damper/damper-valves.ts';
 import { pistonAreas } from '../damper/piston-areas.ts';
-import type { DamperInput } from '../damper/types.ts';
+import type { DamperInput, StackTheories } from '../damper/types.ts';
 import { type AeratedOil, aeratedOil } from '../fluid/bulk-modulus.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import { type FollowStacks, followStacks } from '../valve/followed-stack.ts';
+import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import { CHECK_LAG } from './check-lag.ts';
 import { checkOptions } from './check-model.ts';
@@ -23,7 +24,7 @@ import type { CycleModel, CycleOptions, CycleRun, FailedCycle } from './types.ts
 import { ValveFailed } from './valve-flow.ts';
 
 export interface DampingCycleOptions extends CycleOptions {
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** Replaces single entries of the coefficient table. */
   readonly coefficients?: Partial<Coefficients>;
   /** How the oil compresses; of the compressibility table when absent. */
@@ -32,6 +33,11 @@ export interface DampingCycleOptions extends CycleOptions {
   readonly checkLag_s?: number;
   /** Follows the stacks; when absent, afresh. */
   readonly follow?: FollowStacks;
+}
+
+/** A run, and which theory gave each stack. */
+export interface DrivenDamper extends CycleRun {
+  readonly theories: StackTheories;
 }
 
 /** Speed beyond the fastest for which stacks are solved: oil that springs back adds to the flow. */
@@ -50,7 +56,7 @@ export function dampingCycle(
   drive: SineDrive | TraceDrive,
   options: DampingCycleOptions,
   hooks: SolveHooks = {},
-): CycleRun | FailedCycle {
+): DrivenDamper | FailedCycle {
   return dampingCycles(damper, [drive], options, hooks)[0];
 }
 
@@ -60,7 +66,7 @@ export function dampingCycles(
   drives: readonly (SineDrive | TraceDrive)[],
   options: DampingCycleOptions,
   hooks: SolveHooks = {},
-): (CycleRun | FailedCycle)[] {
+): (DrivenDamper | FailedCycle)[] {
   checkOptions(options);
   const motions = drives.map((drive) => driveFor(drive, damper.travel_m));
   const speeds = motions.map(fastest).flatMap(({ compression, rebound }) => [compression, 0 - rebound]);
@@ -68,12 +74,13 @@ export function dampingCycles(
   const stages = stackPlaces(damper).length + motions.length;
   let done = 0;
   const onStage = () => hooks.onProgress?.(++done, stages);
-  const model = modelFor(damper, speeds, options, hooks, onStage);
-  if ('status' in model) return motions.map(() => model);
+  const found = modelFor(damper, speeds, options, hooks, onStage);
+  if ('status' in found) return motions.map(() => found);
+  const { model, theories } = found;
   return motions.map((motion) => {
     const run = runCycle(model, motion, options, { shouldStop: hooks.shouldStop });
     onStage();
-    return run;
+    return run.status === 'finished' ? { ...run, theories } : run;
   });
 }
 
@@ -83,10 +90,11 @@ function modelFor(
   options: DampingCycleOptions,
   hooks: SolveHooks,
   onStage: () => void,
-): CycleModel | FailedCycle {
+): { readonly model: CycleModel; readonly theories: StackTheories } | FailedCycle {
   const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
+  const solver = (options.follow ?? followStacks)(hooks);
   const request = {
-    lift: rememberedLift((options.follow ?? followStacks)(options.theory, hooks).lift),
+    stacks: { ...solver, lift: rememberedLift(solver.lift) },
     damper,
     theory: options.theory,
     sets: [coefficients],
@@ -102,11 +110,12 @@ function modelFor(
     return table;
   });
   try {
-    return damperModel(damper, valvesOn(tables, damper, coefficients), {
+    const model = damperModel(damper, valvesOn(tables, damper, coefficients), {
       oil: options.oil ?? aeratedOil(),
       airReleasePressure_Pa: coefficients.airReleasePressure_Pa,
       checkLag_s: options.checkLag_s ?? CHECK_LAG.value,
     });
+    return { model, theories: eachStack(damper, (place) => (tables[place] as OpeningTable).table.theory) };
   } catch (error) {
     if (error instanceof ValveFailed) return { status: 'valve', reason: error.message };
     throw error;

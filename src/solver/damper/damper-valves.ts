@@ -16,11 +16,11 @@ import { poppet } from '../restriction/poppet.ts';
 import { roundHoles } from '../restriction/round-holes.ts';
 import { series } from '../restriction/series.ts';
 import type { Restriction } from '../restriction/types.ts';
-import type { Theory } from '../types.ts';
-import { tableReaching, type ValveSetting, valveOn } from '../valve/explicit-valve.ts';
+import { chosenTable, type TableChoice } from '../valve/chosen-table.ts';
+import { type ValveSetting, valveOn } from '../valve/explicit-valve.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { parallelPaths } from '../valve/parallel-paths.ts';
-import type { LiftSolver } from '../valve/stack-samples.ts';
+import type { StackSolver } from '../valve/stack-samples.ts';
 import type { DamperValves } from './layouts.ts';
 import { pistonAreas } from './piston-areas.ts';
 import type {
@@ -30,6 +30,7 @@ import type {
   FluidState,
   PistonBandInput,
   StackPlace,
+  StackTheories,
   ValveInput,
 } from './types.ts';
 
@@ -38,10 +39,11 @@ export type ByStack<Item> = Readonly<Record<'compression' | 'rebound', Item>> & 
 
 export type OpeningTables = ByStack<OpeningTable>;
 
-export interface TableRequest {
-  readonly lift: LiftSolver;
+export interface TableRequest extends TableChoice {
+  readonly stacks: StackSolver;
   readonly damper: DamperInput;
-  readonly theory: Theory;
+  /** Replaces it stack by stack, where it was chosen before. */
+  readonly theories?: StackTheories;
   readonly speeds_m_s: readonly number[];
   /** The table reaches every speed with each of them. */
   readonly sets: readonly Coefficients[];
@@ -67,14 +69,15 @@ export function valveAt({ compression, rebound, base }: DamperInput, place: Stac
 /** Table of one stack, as far as the fastest speed of its direction. */
 export function tableOf(
   place: StackPlace,
-  { lift, damper, theory, speeds_m_s, sets, voids }: TableRequest,
+  { stacks, damper, theory, marked, theories, speeds_m_s, sets, voids }: TableRequest,
 ): OpeningTable {
   const sign = place === 'rebound' ? -1 : 1;
   const fastest = Math.max(0, ...speeds_m_s.map((v) => v * sign));
   const { piston_m2, rod_m2, annulus_m2 } = pistonAreas(damper);
   const displaced_m2 = place === 'base' ? (voids ? piston_m2 : rod_m2) : annulus_m2;
   const settings = sets.map((coefficients) => settingOf(place, damper, coefficients));
-  return inPlace(place, () => tableReaching(lift, settings, theory, displaced_m2 * fastest));
+  const choice = { theory: theories?.[place] ?? theory, marked };
+  return inPlace(place, () => chosenTable(stacks, settings, choice, displaced_m2 * fastest));
 }
 
 /** The valves with one set of coefficients. */

@@ -5,19 +5,27 @@
 import { usesAt, worstOf } from '../life/stack-life.ts';
 import { type Coefficients, DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import { type FollowStacks, followStacks } from '../valve/followed-stack.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
-import type { LiftSolver } from '../valve/stack-samples.ts';
+import type { StackSolver } from '../valve/stack-samples.ts';
 import { checkDamper } from './check-damper.ts';
 import { damperPoints } from './damper-point.ts';
 import { eachStack, type OpeningTables, stackPlaces, tableOf, valveAt, valvesOn } from './damper-valves.ts';
 import { bandParts, type CoefficientRanges, rangeEnds, withBand } from './force-band.ts';
-import type { DamperInput, FailedForce, ForceCurve, ForcePoint, PointLife, StackTable } from './types.ts';
+import type {
+  DamperInput,
+  FailedForce,
+  ForceCurve,
+  ForcePoint,
+  PointLife,
+  StackTable,
+  StackTheories,
+} from './types.ts';
 
 export interface ForceCurveOptions {
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** Replaces single entries of the coefficient table. */
   readonly coefficients?: Partial<Coefficients>;
   /** Gives every point the band that the ranges of the coefficients leave open. */
@@ -39,8 +47,8 @@ export function forceCurve(
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
 ): ForceCurve {
-  const stacks = (options.follow ?? followStacks)(options.theory, hooks);
-  const curve = forceCurveWith(stacks.lift, damper, speeds_m_s, options, hooks);
+  const stacks = (options.follow ?? followStacks)(hooks);
+  const curve = forceCurveWith(stacks, damper, speeds_m_s, { ...options, marked: true }, hooks);
   const judged = eachStack(damper, (place) => {
     stopIfAsked(hooks);
     return stacks.judge(valveAt(damper, place).stack, curve.stacks[place] as StackTable);
@@ -57,10 +65,22 @@ export function forcePoints(
   speeds_m_s: readonly number[],
   options: ForceCurveOptions,
   hooks: SolveHooks = {},
-): ForceCurve['points'] {
-  const { lift } = (options.follow ?? followStacks)(options.theory, hooks);
-  return forceCurveWith(lift, damper, speeds_m_s, options, hooks).points;
+): PointsByTheory {
+  const stacks = (options.follow ?? followStacks)(hooks);
+  const curve = forceCurveWith(stacks, damper, speeds_m_s, options, hooks);
+  return { points: curve.points, theories: theoriesOf(curve) };
 }
+
+export interface PointsByTheory extends Pick<ForceCurve, 'points'> {
+  readonly theories: StackTheories;
+}
+
+/** Which theory gave each stack. */
+export const theoriesOf = ({ stacks }: Pick<ForceCurve, 'stacks'>): StackTheories => ({
+  compression: stacks.compression.theory,
+  rebound: stacks.rebound.theory,
+  ...(stacks.base && { base: stacks.base.theory }),
+});
 
 /** The working stack of the piston is that of the direction of motion; at rest all are closed, and that of compression stands for them. */
 function withLife(point: ForcePoint | FailedForce, stacks: ForceCurve['stacks']): ForcePoint | FailedForce {
@@ -75,29 +95,36 @@ function lifeAt({ life, pressure_Pa }: StackTable, p: number): PointLife | undef
   return life && worstOf(usesAt(life, pressure_Pa, p));
 }
 
-/** As `forceCurve`, with the solver of the stacks given. */
+export interface CurveRun extends ForceCurveOptions {
+  /** Whether the tables of large deflection say where it does not serve. */
+  readonly marked?: boolean;
+}
+
+/** As `forceCurve`, with the solver of the stacks given; its bands keep to the theories of the curve. */
 export function forceCurveWith(
-  solveLift: LiftSolver,
+  solver: StackSolver,
   damper: DamperInput,
   speeds_m_s: readonly number[],
-  options: ForceCurveOptions,
+  options: CurveRun,
   hooks: SolveHooks = {},
 ): ForceCurve {
   checkDamper(damper, speeds_m_s);
-  const { theory, bands } = options;
+  const { theory, marked, bands } = options;
   const coefficients = { ...DEFAULT_COEFFICIENTS, ...options.coefficients };
-  const lift = rememberedLift(solveLift);
+  const stacks = { ...solver, lift: rememberedLift(solver.lift) };
   const places = stackPlaces(damper).length;
   const stages = places + (bands ? 2 : 1);
-  const build = (sets: readonly Coefficients[], onTable?: (done: number) => void): OpeningTables =>
-    tablesReaching({ lift, damper, theory, speeds_m_s, sets }, hooks, onTable);
-  const tables = build([coefficients], (done) => hooks.onProgress?.(done, stages));
+  const request = { stacks, damper, theory, marked, speeds_m_s };
+  const tables = tablesReaching({ ...request, sets: [coefficients] }, hooks, (done) =>
+    hooks.onProgress?.(done, stages),
+  );
   const points = pointsWith(tables, damper, coefficients, speeds_m_s);
   hooks.onProgress?.(places + 1, stages);
   const curve = { theory, points, stacks: eachStack(damper, (place) => (tables[place] as OpeningTable).table) };
   if (!bands) return curve;
   const ends = rangeEnds(coefficients, options.ranges ?? {});
-  const reaching = build([coefficients, ...ends.map((end) => end.coefficients)]);
+  const sets = [coefficients, ...ends.map((end) => end.coefficients)];
+  const reaching = tablesReaching({ ...request, sets, theories: theoriesOf(curve) }, hooks);
   const parts = bandParts((set) => pointsWith(reaching, damper, set, speeds_m_s), coefficients, ends);
   hooks.onProgress?.(stages, stages);
   return { ...curve, points: points.map((point, i) => withBand(point, parts[i])) };

@@ -6,18 +6,16 @@
  * v       m/s   shaft speed, positive in compression
  */
 import { DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import { createLoadedStack } from '../stack/loaded-stack.ts';
-import { createLoadedPeriodicStack } from '../stack/periodic/loaded-periodic-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { LiftPoint, SolveHooks, StackInput, Theory } from '../types.ts';
+import type { SolveHooks, StackInput, TheoryChoice } from '../types.ts';
+import { followStacks, followUnstressed } from '../valve/followed-stack.ts';
 import { matchedTable } from '../valve/matched-table.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
-import type { LiftSolver } from '../valve/stack-samples.ts';
 import { checkDamper } from './check-damper.ts';
 import { eachStack, type OpeningTables, valveAt } from './damper-valves.ts';
 import { pointsWith, tablesReaching } from './force-curve.ts';
-import type { DamperInput, StackPlace } from './types.ts';
+import type { DamperInput, StackPlace, StackTheories } from './types.ts';
 
 /** A stiffer stack passes its flow at a higher pressure: the tables reach as far as this many times the speeds. */
 const REACH = 1.25;
@@ -28,21 +26,8 @@ export type Forces = readonly (number | null)[];
 export interface MatchedForces {
   /** @throws InputError for a damper that cannot be; SolveStopped when the caller stops the run */
   readonly of: (damper: DamperInput) => Forces;
-}
-
-/** Follows each stack from where it was asked for first; what is not asked for any more is let go. */
-export function plainLift(theory: Theory): LiftSolver {
-  const landPressure = 'falling';
-  const follow = (stack: StackInput): { readonly at: (p: number) => LiftPoint } =>
-    theory === 'port-periodic'
-      ? createLoadedPeriodicStack(stack, { landPressure })
-      : createLoadedStack(stack, { theory, landPressure });
-  const loaded = new WeakMap<StackInput, ReturnType<typeof follow>>();
-  return (stack, pressures_Pa) => {
-    const followed = loaded.get(stack) ?? follow(stack);
-    loaded.set(stack, followed);
-    return { theory, points: pressures_Pa.map((p) => followed.at(p)) };
-  };
+  /** Chosen once, from the damper that the others are like. */
+  readonly theories: StackTheories;
 }
 
 /**
@@ -52,14 +37,14 @@ export function plainLift(theory: Theory): LiftSolver {
 export function matchedForces(
   like: DamperInput,
   speeds_m_s: readonly number[],
-  theory: Theory,
+  theory: TheoryChoice,
   hooks: Pick<SolveHooks, 'shouldStop'> = {},
 ): MatchedForces {
   checkDamper(like, speeds_m_s);
-  const lift = plainLift(theory);
+  const solver = followStacks(hooks, followUnstressed);
   const reached = [...speeds_m_s, ...speeds_m_s.map((v) => v * REACH)];
   const request = {
-    lift: rememberedLift(lift),
+    stacks: { ...solver, lift: rememberedLift(solver.lift) },
     damper: like,
     theory,
     speeds_m_s: reached,
@@ -70,7 +55,7 @@ export function matchedForces(
   const tableAt = (damper: DamperInput, place: StackPlace): OpeningTable => {
     stopIfAsked(hooks);
     const { stack } = valveAt(damper, place);
-    const table = known.get(stack) ?? matchedTable(lift, stack, reference[place] as OpeningTable);
+    const table = known.get(stack) ?? matchedTable(solver.lift, stack, reference[place] as OpeningTable);
     known.set(stack, table);
     return table;
   };
@@ -81,5 +66,5 @@ export function matchedForces(
       point.status === 'converged' ? point.force_N : null,
     );
   };
-  return { of };
+  return { of, theories: eachStack(like, (place) => (reference[place] as OpeningTable).table.theory) };
 }

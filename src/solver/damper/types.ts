@@ -1,13 +1,27 @@
 /** Plain SI records of the force curve of a whole damper. Shaft speed and force are positive in compression. */
 import type { CoefficientName } from '../restriction/coefficients.ts';
-import type { ConvergedLift, FailedLift, FailureStatus, ShimUse, Theory } from '../types.ts';
+import type {
+  ConvergedLift,
+  FailedLift,
+  FailureStatus,
+  Fallback,
+  LeavesRound,
+  ShimUse,
+  Theory,
+  TheoryChoice,
+} from '../types.ts';
 import type { CavitatingPath, Jet } from '../valve/throats.ts';
 
 export type * from './damper-input.ts';
 
 /** One stack followed through rising pressure across its shims: what a drawing needs to bend it. */
 export interface StackTable {
+  /** The one that gave the table. */
   readonly theory: Theory;
+  /** Of large deflection, where it does not serve up to the largest flow, which is why `auto` would leave it. */
+  readonly leavesRound?: LeavesRound;
+  /** Of `auto`, where it would have left large deflection and could not. */
+  readonly fallback?: Fallback;
   /** Pressures across the shims that converged, strictly rising [Pa]. */
   readonly pressure_Pa: readonly number[];
   readonly points: readonly ConvergedLift[];
@@ -165,7 +179,8 @@ export interface FailedForce {
 }
 
 export interface ForceCurve {
-  readonly theory: Theory;
+  /** As it was asked for; the tables of the stacks say which one gave each. */
+  readonly theory: TheoryChoice;
   readonly points: readonly (ForcePoint | FailedForce)[];
   readonly stacks: StackTables;
 }
@@ -178,3 +193,10 @@ export interface StackTables {
 }
 
 export type StackPlace = keyof StackTables;
+
+/** Which theory gave each stack. */
+export interface StackTheories {
+  readonly compression: Theory;
+  readonly rebound: Theory;
+  readonly base?: Theory;
+}

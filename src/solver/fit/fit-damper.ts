@@ -1,7 +1,8 @@
 /** Fits named coefficients of a damper to what was measured of it, and says how well they are known and what cannot be told. */
 
+import type { StackTheories } from '../damper/types.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import { FIT_TABLE, type FitName, type FitValues, usualFitNames } from './fit-coefficients.ts';
 import { type FitGroup, forceModel } from './force-model.ts';
 import { intervalOf } from './interval.ts';
@@ -15,7 +16,7 @@ export interface FitRequest {
   readonly groups: readonly FitGroup[];
   /** Absent, the usual ones of the first damper. */
   readonly names?: readonly FitName[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
 }
 
 export interface FittedCoefficient {
@@ -45,7 +46,10 @@ export interface Rms {
 
 export interface FitDone {
   readonly status: 'fitted';
-  readonly theory: Theory;
+  /** As it was asked for. */
+  readonly theory: TheoryChoice;
+  /** Which one gave each stack, one entry a group. */
+  readonly theories: readonly StackTheories[];
   readonly coefficients: readonly FittedCoefficient[];
   readonly untold: readonly UntoldDirection[];
   /** Standard deviation of the measured forces round the fitted ones [N]. */
@@ -110,7 +114,7 @@ export function fitDamper({ groups, names: wanted, theory }: FitRequest, hooks: 
     stopIfAsked(hooks);
     done++;
     hooks.onProgress?.(Math.min(done, expected - 1), expected);
-    const forces = models.map((model) => model(valuesOf(names, b)));
+    const forces = models.map((model) => model.at(valuesOf(names, b)));
     if (!forces.every((list) => list !== undefined)) return undefined;
     return forces.flat().map((force, k) => measured[k] - (force as number));
   };
@@ -123,6 +127,7 @@ export function fitDamper({ groups, names: wanted, theory }: FitRequest, hooks: 
   return {
     status: 'fitted',
     theory,
+    theories: models.map((model) => model.theories()),
     ...outcome,
     pointCount: measured.length,
     before: rmsOf(groups, before ?? []),

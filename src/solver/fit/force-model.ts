@@ -7,14 +7,15 @@
  */
 
 import { checkDamper } from '../damper/check-damper.ts';
-import type { OpeningTables } from '../damper/damper-valves.ts';
+import { eachStack, type OpeningTables } from '../damper/damper-valves.ts';
 import { rangeEnds } from '../damper/force-band.ts';
 import { pointsWith, tablesReaching } from '../damper/force-curve.ts';
-import type { DamperInput, ForcePoint } from '../damper/types.ts';
+import type { DamperInput, ForcePoint, StackTheories } from '../damper/types.ts';
 import { pchip } from '../numeric/pchip.ts';
 import { DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import type { SolveHooks, Theory } from '../types.ts';
-import { followStacks } from '../valve/followed-stack.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
+import { followStacks, followUnstressed } from '../valve/followed-stack.ts';
+import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import { coefficientsWith, damperWith, type FitValues, fitValueOf } from './fit-coefficients.ts';
 
@@ -29,8 +30,12 @@ export interface FitGroup {
   readonly hasFriction: boolean;
 }
 
-/** Force at every point of the group [N]; undefined where one of them has no state. */
-export type ForceModel = (values: FitValues) => number[] | undefined;
+export interface ForceModel {
+  /** Force at every point of the group [N]; undefined where one of them has no state. */
+  readonly at: (values: FitValues) => number[] | undefined;
+  /** Which theory gives each stack: chosen with the first values that were asked for, and kept. */
+  readonly theories: () => StackTheories;
+}
 
 /** Of more speeds in one direction, that many are solved, and a curve through them is read. */
 const MOST_SPEEDS = 32;
@@ -46,16 +51,20 @@ function standIns(speeds: readonly number[]): number[] {
 }
 
 /** @throws InputError for a damper that cannot be; SolveStopped when the caller stops the run */
-export function forceModel(group: FitGroup, theory: Theory, hooks: SolveHooks): ForceModel {
+export function forceModel(group: FitGroup, theory: TheoryChoice, hooks: SolveHooks): ForceModel {
   const { damper, speed_m_s, hasGas, hasFriction } = group;
   const solved = [...standIns(speed_m_s.filter((v) => v < 0)), ...standIns(speed_m_s.filter((v) => v > 0))];
   checkDamper(damper, solved);
-  const lift = rememberedLift(followStacks(theory, hooks).lift);
+  const solver = followStacks(hooks, followUnstressed);
+  const stacks = { ...solver, lift: rememberedLift(solver.lift) };
+  let theories: StackTheories | undefined;
   const ends = rangeEnds(DEFAULT_COEFFICIENTS, {}).map(({ coefficients }) => coefficients);
   const known = new Map<string, OpeningTables>();
   const build = (changed: DamperInput, key: string, values: FitValues) => {
     const sets = [DEFAULT_COEFFICIENTS, ...ends, coefficientsWith(values)];
-    const tables = tablesReaching({ lift, damper: changed, theory, speeds_m_s: solved, sets }, hooks);
+    const request = { stacks, damper: changed, theory, speeds_m_s: solved, sets };
+    const tables = tablesReaching({ ...request, ...(theories && { theories }) }, hooks);
+    theories ??= eachStack(damper, (place) => (tables[place] as OpeningTable).table.theory);
     known.set(key, tables);
     return tables;
   };
@@ -69,7 +78,7 @@ export function forceModel(group: FitGroup, theory: Theory, hooks: SolveHooks): 
     const points = isShort ? read(build(changed, key, values)) : first;
     return points.map((point) => (point.status === 'converged' ? point : undefined));
   };
-  return (values) => {
+  const at = (values: FitValues) => {
     const points = pointsOf(values);
     if (!points.every((point) => point !== undefined)) return undefined;
     const forces = (points as ForcePoint[]).map(
@@ -78,6 +87,11 @@ export function forceModel(group: FitGroup, theory: Theory, hooks: SolveHooks): 
     );
     return readAt(solved, forces, speed_m_s);
   };
+  const chosen = (): StackTheories => {
+    if (!theories) throw new Error('no force was asked for yet');
+    return theories;
+  };
+  return { at, theories: chosen };
 }
 
 /** Each direction by itself: friction parts them with a step. */

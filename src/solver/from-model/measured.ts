@@ -8,12 +8,12 @@ import { metresFromMillimetres } from '../../units/si.ts';
 import { type FitName, type FitOutcome, fitDamper } from '../fit/fit-damper.ts';
 import type { FitGroup } from '../fit/force-model.ts';
 import { damperFromProject, findBuild } from '../from-model.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 
 export interface MeasuredFitOptions {
   /** Of the build, or on their way into it. */
   readonly measurements: readonly Measurement[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** Absent, the usual ones. */
   readonly names?: readonly FitName[];
 }
@@ -59,7 +59,7 @@ export function fitBuild(
 export interface KeptFitOptions {
   /** Absent, all that are kept with the build. */
   readonly measurementIds?: readonly string[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** Absent, the usual ones. */
   readonly names?: readonly FitName[];
 }

@@ -31,7 +31,7 @@ export function presentStacks(
 ): PresentStacks {
   const { problem } = searchProblem(project, { ...request, limits: {} }, theory);
   checkAim(problem);
-  const judgement = judgeAnswer(problem, presentArrangement(problem.places));
+  const judgement = judgeAnswer(problem, presentArrangement(problem.places))?.judgement;
   return {
     ...(judgement && { judgement }),
     usualReserves: {

@@ -15,7 +15,7 @@ import type {
   StartResult,
   SupplyItem,
 } from '../search/types.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import { expandShims } from './stacks.ts';
 
 const STACK_OF: Readonly<Record<ValvePlace, StackPlace>> = {
@@ -42,7 +42,7 @@ export interface FoundByStart extends Omit<StartResult, 'answers'> {
 export function searchStart(
   project: Project,
   request: SearchRequest,
-  settings: SearchSettings & { readonly theory: Theory },
+  settings: SearchSettings & { readonly theory: TheoryChoice },
   start: number,
   hooks: SolveHooks = {},
 ): FoundByStart {
@@ -74,7 +74,7 @@ class Supply {
 }
 
 /** @throws InputError as `searchStart` does */
-export function searchProblem(project: Project, request: SearchRequest, theory: Theory) {
+export function searchProblem(project: Project, request: SearchRequest, theory: TheoryChoice) {
   const { buildId, aim, places, limits = {} } = request;
   const damper = damperFromProject(project, buildId);
   const build = project.builds.find(({ id }) => id === buildId);

@@ -3,13 +3,13 @@ import type { Project } from '../../model/project.ts';
 import type { StackPlace } from '../damper/types.ts';
 import { damperFromProject } from '../from-model.ts';
 import { type StackSensitivity, stackSensitivity } from '../sensitivity/shim-sensitivity.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 
 export interface SensitivityQuestion {
   readonly place: StackPlace;
   /** Positive in compression. */
   readonly speeds_m_s: readonly number[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** As in `BuildCurveOptions`. */
   readonly stroke_m?: number;
 }

@@ -6,13 +6,14 @@
  */
 import type { Project } from '../../model/project.ts';
 import { pascalsFromBars } from '../../units/si.ts';
+import type { StackTheories } from '../damper/types.ts';
 import { damperFromProject } from '../from-model.ts';
 import { type ForceStudy, forceStudy } from '../tolerance/force-study.ts';
 import { joinSamples, type Samples, sampleStudy, type Values } from '../tolerance/sample-study.ts';
 import { TOLERANCE_NAMES, type ToleranceName, type Tolerances } from '../tolerance/scatter-table.ts';
 import { type ShareEstimate, shareEstimator } from '../tolerance/share-estimates.ts';
 import { type Spread, summarise } from '../tolerance/summarise.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import { oilFromDocument } from './fluid.ts';
 import { gasFrom } from './gas.ts';
 import { tolerancesOfProject } from './tolerances.ts';
@@ -20,7 +21,7 @@ import { tolerancesOfProject } from './tolerances.ts';
 interface ScatterQuestion {
   /** Positive in compression. */
   readonly speeds_m_s: readonly number[];
-  readonly theory: Theory;
+  readonly theory: TheoryChoice;
   /** As in `BuildCurveOptions`. */
   readonly stroke_m?: number;
   /** Replaces single entries of the document, which replace those of the table. */
@@ -49,6 +50,8 @@ export interface ToleranceSamples {
   readonly drawn_N: Values;
   /** Tolerances of parts that the build has. */
   readonly parts: readonly ToleranceName[];
+  /** Which theory gave each stack, as it is drawn; the samples keep to it. */
+  readonly theories: StackTheories;
   /** Why some samples have no force, each reason once. */
   readonly refusals: readonly string[];
   readonly samples: Samples;
@@ -101,7 +104,8 @@ export function toleranceSamples(
   const { speeds_m_s, seed, from, to } = question;
   const study = studyOf(project, buildId, question, hooks);
   const samples = sampleStudy(study, { seed, from, to }, hooks);
-  return { speeds_m_s, drawn_N: study.drawn, parts: study.parts, refusals: [...study.refusals], samples };
+  const { drawn: drawn_N, parts, theories } = study;
+  return { speeds_m_s, drawn_N, parts, theories, refusals: [...study.refusals], samples };
 }
 
 /**

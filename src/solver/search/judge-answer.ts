@@ -7,8 +7,14 @@ import { distanceOf, gasMargin, scaleOf } from './trial.ts';
 import type { AimPoint, Arrangement, Judgement, SearchLimits, SearchProblem } from './types.ts';
 import { withStacks } from './with-stacks.ts';
 
+export interface Judged {
+  readonly judgement: Judgement;
+  /** Large deflection does not serve some stack of the damper: `auto` would say otherwise. */
+  readonly leavesRound: boolean;
+}
+
 /** @returns undefined where a point does not solve, the stack is outside the model, or a limit is broken */
-export function judgeAnswer(problem: SearchProblem, arrangement: Arrangement): Judgement | undefined {
+export function judgeAnswer(problem: SearchProblem, arrangement: Arrangement): Judged | undefined {
   const { damper, supply, aim, limits, theory } = problem;
   const curve = curveOf(() =>
     forceCurve(
@@ -25,7 +31,8 @@ export function judgeAnswer(problem: SearchProblem, arrangement: Arrangement): J
     aim,
     problem.places.map(({ place }) => place),
   );
-  return keeps(judgement, limits) ? judgement : undefined;
+  const leavesRound = Object.values(curve.stacks).some((stack) => stack.leavesRound !== undefined);
+  return keeps(judgement, limits) ? { judgement, leavesRound } : undefined;
 }
 
 function curveOf(solve: () => ForceCurve): ForceCurve | undefined {
@@ -56,6 +63,7 @@ function read(
     force_N,
     ...reserves(points, searched),
     gasMargin_Pa: gasMargin(points),
+    theories: theoriesAt(curve, searched),
     waves: wavesOf(curve, searched),
   };
 }
@@ -71,6 +79,9 @@ function reserves(points: readonly ForcePoint[], searched: readonly StackPlace[]
     yieldReserve: 1 / Math.max(...lives.map((life) => life.yield.use)),
   };
 }
+
+const theoriesAt = ({ stacks }: ForceCurve, searched: readonly StackPlace[]): NonNullable<Judgement['theories']> =>
+  Object.fromEntries(searched.flatMap((place) => (stacks[place] ? [[place, stacks[place].theory]] : [])));
 
 function wavesOf({ stacks }: ForceCurve, searched: readonly StackPlace[]): Judgement['waves'] {
   const found = searched.flatMap((place): [StackPlace, WavesOnset][] => {

@@ -10,6 +10,7 @@ import { pressureGrid } from './pressure-grid.ts';
 import { type OpeningSamples, sampleOpenings } from './sample-openings.ts';
 import { stayingTables } from './staying-tables.ts';
 import { brokenBy, coarseTable, distanceOf, scaleOf, trialPoints } from './trial.ts';
+import { trialTheory } from './trial-theory.ts';
 import type { Arrangement, SearchProblem } from './types.ts';
 import { valveWith, withStacks } from './with-stacks.ts';
 
@@ -30,7 +31,8 @@ const MOST_KEPT = 20_000;
 
 /** @throws InputError of the stacks that stay */
 export function laboratoryOf(problem: SearchProblem): Laboratory {
-  const { damper, places, supply, aim, limits, theory } = problem;
+  const { damper, places, supply, aim, limits } = problem;
+  const theory = trialTheory(problem.theory);
   const grids = new Map(places.map(({ place }) => [place, pressureGrid(damper, place, aim)] as const));
   const staying = stayingTables(problem);
   const withUse = limits.minFatigueReserve !== undefined || limits.minYieldReserve !== undefined;

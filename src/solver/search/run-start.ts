@@ -1,6 +1,7 @@
 /**
  * One start of a search: simulated annealing from the present stacks (start 0) or from a random way off them, with small deflection as
- * a sieve before the theory asked for, and whole force curves for the best at the end.
+ * a sieve before the theory asked for, and whole force curves for the best at the end. `auto` tries and ranks with large deflection, and
+ * judges what is handed on by itself.
  *
  * The sieve: a neighbour differs by one shim, so that what large deflection does to its opening is nearly what it does to
  * the stack one came from. Its opening is taken as that of small deflection times the ratio of the two theories there.
@@ -13,14 +14,15 @@
 
 import type { StackPlace } from '../damper/types.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { SolveHooks } from '../types.ts';
+import type { SolveHooks, Theory } from '../types.ts';
 import { changesOf, keyOf, presentArrangement, rulesOf, sizesAt } from './arrangement.ts';
 import { checkProblem } from './check-problem.ts';
-import { judgeAnswer } from './judge-answer.ts';
+import { type Judged, judgeAnswer } from './judge-answer.ts';
 import { type Laboratory, laboratoryOf, type Samples } from './laboratory.ts';
 import { type Mover, moverOf, type Step } from './moves.ts';
 import { chanceOf } from './random.ts';
 import type { OpeningSamples } from './sample-openings.ts';
+import { trialTheory } from './trial-theory.ts';
 import type { Arrangement, SearchAnswer, SearchProblem, SearchSettings, StartResult } from './types.ts';
 
 /** Temperatures as shares of the aim: where a start begins, and where it ends. */
@@ -93,7 +95,7 @@ function firstOf({ places }: SearchProblem, start: number, mover: Mover): Arrang
 }
 
 function standingAt(problem: SearchProblem, laboratory: Laboratory, arrangement: Arrangement): Standing {
-  const samplesOf = (theory: SearchProblem['theory']) => {
+  const samplesOf = (theory: Theory) => {
     const samples = new Map<StackPlace, OpeningSamples>();
     for (const { place } of problem.places) {
       const found = laboratory.sample(place, sizesAt(arrangement, place), theory);
@@ -101,7 +103,7 @@ function standingAt(problem: SearchProblem, laboratory: Laboratory, arrangement:
     }
     return samples;
   };
-  const samples = samplesOf(problem.theory);
+  const samples = samplesOf(trialTheory(problem.theory));
   const small = samplesOf('small-deflection');
   const solved = samples.size === problem.places.length && small.size === problem.places.length;
   const cost_N = solved ? laboratory.cost(arrangement, samples) : Number.POSITIVE_INFINITY;
@@ -110,7 +112,7 @@ function standingAt(problem: SearchProblem, laboratory: Laboratory, arrangement:
 
 /** The neighbour with its cost; undefined where the sieve holds it back or it does not solve. */
 function tried(
-  { theory }: SearchProblem,
+  problem: SearchProblem,
   laboratory: Laboratory,
   from: Standing,
   { arrangement, place }: Step,
@@ -126,7 +128,7 @@ function tried(
   if (guess && laboratory.cost(arrangement, new Map(from.samples).set(place, guess)) > bound_N * (1 + SIEVE_ERROR))
     return undefined;
   counts.judged++;
-  const found = laboratory.sample(place, sizes, theory);
+  const found = laboratory.sample(place, sizes, trialTheory(problem.theory));
   if (!found) return undefined;
   const samples = new Map(from.samples).set(place, found);
   return { arrangement, samples, small, cost_N: laboratory.cost(arrangement, samples) };
@@ -154,15 +156,32 @@ function judged(
   const ranked = [...candidates]
     .sort((a, b) => a.cost_N - b.cost_N || (keyOf(a.arrangement) < keyOf(b.arrangement) ? -1 : 1))
     .slice(0, answers * JUDGED_PER_ANSWER);
-  const found = ranked.flatMap(({ arrangement }): SearchAnswer[] => {
-    const judgement = judgeAnswer(problem, arrangement);
-    return judgement ? [{ arrangement, changes: changesOf(arrangement, problem.places), judgement }] : [];
-  });
-  return { answers: bestOf(found, answers), refused: ranked.length - found.length };
+  const found = judgedBy(trialTheory(problem.theory), problem, ranked);
+  const best = bestOf(found, answers);
+  // What large deflection serves, `auto` judges the same.
+  const kept = problem.theory === 'auto' ? best.filter(({ leavesRound }) => !leavesRound) : best;
+  const left = best.filter((answer) => !kept.includes(answer));
+  const last = bestOf([...kept, ...judgedBy(problem.theory, problem, left)], answers);
+  return {
+    answers: last.map(({ leavesRound: _, ...answer }) => answer),
+    refused: ranked.length - found.length + best.length - last.length,
+  };
 }
 
+type JudgedAnswer = SearchAnswer & Pick<Judged, 'leavesRound'>;
+
+const judgedBy = (
+  theory: SearchProblem['theory'],
+  problem: SearchProblem,
+  candidates: readonly { arrangement: Arrangement }[],
+): JudgedAnswer[] =>
+  candidates.flatMap(({ arrangement }) => {
+    const judged = judgeAnswer({ ...problem, theory }, arrangement);
+    return judged ? [{ arrangement, changes: changesOf(arrangement, problem.places), ...judged }] : [];
+  });
+
 /** The nearest to the aim, each arrangement once; of equals the one with the lesser key. */
-export function bestOf(found: readonly SearchAnswer[], count: number): SearchAnswer[] {
+export function bestOf<Answer extends SearchAnswer>(found: readonly Answer[], count: number): Answer[] {
   const byKey = new Map(found.map((answer) => [keyOf(answer.arrangement), answer]));
   return [...byKey.entries()]
     .sort(([a, x], [b, y]) => x.judgement.rms_N - y.judgement.rms_N || (a < b ? -1 : 1))

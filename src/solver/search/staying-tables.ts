@@ -2,22 +2,26 @@
 import { stackPlaces, tableOf } from '../damper/damper-valves.ts';
 import type { StackPlace } from '../damper/types.ts';
 import { DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
-import { loadUnderMean } from '../stack/load-under-mean.ts';
+import { followStacks, followUnstressed } from '../valve/followed-stack.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
-import type { LiftSolver } from '../valve/stack-samples.ts';
+import { trialTheory } from './trial-theory.ts';
 import type { SearchProblem } from './types.ts';
 
 /** @throws InputError of the stacks */
 export function stayingTables({ damper, places, aim, theory }: SearchProblem): ReadonlyMap<StackPlace, OpeningTable> {
   const searched = new Set(places.map(({ place }) => place));
-  const lift: LiftSolver = rememberedLift((stack, pressures_Pa) => ({
-    theory,
-    points: pressures_Pa.map(loadUnderMean(stack, { theory, landPressure: 'falling' }).at),
-  }));
+  const solver = followStacks({}, followUnstressed);
   const speeds_m_s = aim.map(({ shaftSpeed_m_s }) => shaftSpeed_m_s);
   // A void would leave the base valve all that the piston displaces: its table is built that far at once.
-  const request = { lift, damper, theory, speeds_m_s, sets: [DEFAULT_COEFFICIENTS], voids: true };
+  const request = {
+    stacks: { ...solver, lift: rememberedLift(solver.lift) },
+    damper,
+    theory: trialTheory(theory),
+    speeds_m_s,
+    sets: [DEFAULT_COEFFICIENTS],
+    voids: true,
+  };
   return new Map(
     stackPlaces(damper)
       .filter((place) => !searched.has(place))

@@ -1,6 +1,6 @@
 /** Plain records of a search for stacks. Forces are those at the shaft less the gas force, positive in compression. */
 import type { DamperInput, StackPlace, WavesOnset } from '../damper/types.ts';
-import type { ShimInput, Theory } from '../types.ts';
+import type { ShimInput, Theory, TheoryChoice } from '../types.ts';
 
 export interface AimPoint {
   /** + in compression; never 0, where friction alone decides [m/s]. */
@@ -48,7 +48,8 @@ export interface SearchProblem {
   readonly supply: readonly SupplyItem[];
   readonly aim: readonly AimPoint[];
   readonly limits: SearchLimits;
-  readonly theory: Theory;
+  /** Of the answers that are handed on; `auto` tries stacks with large deflection. */
+  readonly theory: TheoryChoice;
 }
 
 export interface SearchSettings {
@@ -78,7 +79,9 @@ export interface Judgement {
   readonly yieldReserve?: number;
   /** Gas pressure less the one needed, at the worst point of the aim [Pa]. */
   readonly gasMargin_Pa: number;
-  /** Where the searched stacks begin to ruffle. */
+  /** Which theory gave the searched stacks; absent in answers that were kept before it was told. */
+  readonly theories?: Readonly<Partial<Record<StackPlace, Theory>>>;
+  /** Where those of large deflection begin to ruffle. */
   readonly waves: Readonly<Partial<Record<StackPlace, WavesOnset>>>;
 }
 

@@ -12,12 +12,13 @@
 import { InputError, type InputFault } from '../../units/fault.ts';
 import { valveAt } from '../damper/damper-valves.ts';
 import { forceCurveWith } from '../damper/force-curve.ts';
-import { type Forces, matchedForces, plainLift } from '../damper/matched-forces.ts';
-import type { DamperInput, StackPlace, ValveInput } from '../damper/types.ts';
+import { type Forces, matchedForces } from '../damper/matched-forces.ts';
+import type { DamperInput, StackPlace, StackTheories, ValveInput } from '../damper/types.ts';
 import { withStack } from '../damper/with-stack.ts';
 import { validateStack } from '../stack/validate-stack.ts';
 import { stopIfAsked } from '../stopped.ts';
-import type { ShimInput, SolveHooks, Theory } from '../types.ts';
+import type { ShimInput, SolveHooks, TheoryChoice } from '../types.ts';
+import { followStacks, followUnstressed } from '../valve/followed-stack.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
 import { thicker, wider, without } from './changed-shims.ts';
 import { type Slope, slopesOf } from './slopes.ts';
@@ -45,6 +46,8 @@ export interface ShimSensitivity {
 
 export interface StackSensitivity {
   readonly speeds_m_s: readonly number[];
+  /** Of the whole damper, which the slopes keep to. */
+  readonly theories: StackTheories;
   /** Of the whole stack [N]. */
   readonly force_N: Forces;
   /** One a single shim, piston side first. */
@@ -59,7 +62,7 @@ export function stackSensitivity(
   damper: DamperInput,
   place: StackPlace,
   speeds_m_s: readonly number[],
-  theory: Theory,
+  theory: TheoryChoice,
   hooks: SolveHooks = {},
 ): StackSensitivity {
   const { stack } = valveAt(damper, place);
@@ -85,20 +88,21 @@ export function stackSensitivity(
     shims.push({ byThickness, byDiameter, absence });
     hooks.onProgress?.(s + 1, stack.shims.length);
   });
-  return { speeds_m_s, force_N, shims };
+  return { speeds_m_s, theories: forces.theories, force_N, shims };
 }
 
 /** As the force curve of each build is, the stacks that stay solved once. */
 function wholeCurves(
   speeds_m_s: readonly number[],
-  theory: Theory,
+  theory: TheoryChoice,
   hooks: SolveHooks,
 ): (damper: DamperInput) => Forces {
-  const lift = rememberedLift(plainLift(theory));
+  const solver = followStacks(hooks, followUnstressed);
+  const stacks = { ...solver, lift: rememberedLift(solver.lift) };
   const { shouldStop } = hooks;
   return (damper) => {
     stopIfAsked(hooks);
-    const { points } = forceCurveWith(lift, damper, speeds_m_s, { theory }, shouldStop ? { shouldStop } : {});
+    const { points } = forceCurveWith(stacks, damper, speeds_m_s, { theory }, shouldStop ? { shouldStop } : {});
     return points.map((point) => (point.status === 'converged' ? point.force_N : null));
   };
 }

@@ -8,6 +8,7 @@
 import { InputError } from '../../units/fault.ts';
 import type { LiftPoint, LiftResult, StackInput } from '../types.ts';
 import { loadStack, type SolveLiftOptions } from './load-stack.ts';
+import { solveAuto } from './solve-auto.ts';
 
 /**
  * @param pressures_Pa pressures on the zone, >= 0, in any order; they are visited from the least to the greatest [Pa]
@@ -16,11 +17,18 @@ import { loadStack, type SolveLiftOptions } from './load-stack.ts';
  */
 export function solveLift(stack: StackInput, pressures_Pa: readonly number[], options: SolveLiftOptions): LiftResult {
   pressures_Pa.forEach(requirePressure);
-  const loaded = loadStack(stack, options);
   const order = pressures_Pa.map((_, i) => i).sort((i, j) => pressures_Pa[i] - pressures_Pa[j]);
+  const rising_Pa = order.map((i) => pressures_Pa[i]);
+  const solved = solveRising(stack, rising_Pa, options);
   const points: LiftPoint[] = new Array(pressures_Pa.length);
-  for (const i of order) points[i] = loaded.at(pressures_Pa[i]);
-  return { theory: options.theory, points };
+  for (const [k, i] of order.entries()) points[i] = solved.points[k];
+  return { ...solved, points };
+}
+
+function solveRising(stack: StackInput, rising_Pa: readonly number[], options: SolveLiftOptions): LiftResult {
+  const { theory } = options;
+  if (theory === 'auto') return solveAuto(stack, rising_Pa, options);
+  return { theory, points: rising_Pa.map(loadStack(stack, { ...options, theory }).at) };
 }
 
 function requirePressure(p: number, i: number): void {

@@ -8,9 +8,9 @@
 import { InputError } from '../../units/fault.ts';
 import { stackPlaces, valveAt } from '../damper/damper-valves.ts';
 import { matchedForces } from '../damper/matched-forces.ts';
-import type { DamperInput, ValveInput } from '../damper/types.ts';
+import type { DamperInput, StackTheories, ValveInput } from '../damper/types.ts';
 import { withStack } from '../damper/with-stack.ts';
-import type { SolveHooks, Theory } from '../types.ts';
+import type { SolveHooks, TheoryChoice } from '../types.ts';
 import type { Study } from './sample-study.ts';
 import { TOLERANCE_NAMES, type ToleranceName, type Tolerances } from './scatter-table.ts';
 import { factorsOf, type ScatteringDamper, scattered } from './scattered-damper.ts';
@@ -22,6 +22,8 @@ export interface ForceStudy extends Study {
   readonly parts: readonly ToleranceName[];
   /** Why some samples have no force, each reason once; filled as they are solved. */
   readonly refusals: ReadonlySet<string>;
+  /** Of the damper as it is drawn, which the samples keep to. */
+  readonly theories: StackTheories;
 }
 
 /** Stacks of samples that others of the same sample share. */
@@ -35,7 +37,7 @@ export function forceStudy(
   scattering: ScatteringDamper,
   tolerances: Tolerances,
   speeds_m_s: readonly number[],
-  theory: Theory,
+  theory: TheoryChoice,
   hooks: Pick<SolveHooks, 'shouldStop'> = {},
 ): ForceStudy {
   const { damper } = scattering;
@@ -60,6 +62,7 @@ export function forceStudy(
     drawn: forces.of(damper),
     parts: TOLERANCE_NAMES.filter((name) => all.some((factor) => factor.name === name)),
     refusals,
+    theories: forces.theories,
   };
 }
 

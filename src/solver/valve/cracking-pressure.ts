@@ -69,8 +69,9 @@ function guess(samples: StackSamples, bracket: Bracket): number {
   return clamp(estimate(samples, bracket), low.pressure_Pa + margin, high.pressure_Pa - margin);
 }
 
-/** Zero of the seat force, else of the opening, else the middle of the bracket. */
+/** Zero of the seat force, else of the opening, else the middle of the bracket. A waved shim opens at its crests while its troughs still press. */
 function estimate({ points }: StackSamples, { low, high }: Bracket): number {
+  if (high.seatForce_N > NO_PRELOAD_N) return (low.pressure_Pa + high.pressure_Pa) / 2;
   const before = points.at(points.indexOf(low) - 1);
   if (before && before.pressure_Pa < low.pressure_Pa) return zeroOfSeatForce(before, low);
   const zero = zeroOfOpening(high, points.at(points.indexOf(high) + 1));

@@ -19,7 +19,7 @@ import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures 
  */
 export function matchedTable(solveLift: LiftSolver, stack: StackInput, like: OpeningTable): OpeningTable {
   const { theory } = like.table;
-  const solve = (pressures: readonly number[]) => solveLift(stack, pressures);
+  const solve = (pressures: readonly number[]) => solveLift(stack, pressures, theory);
   const above = pressuresAbove(like);
   const p_c = crackingOf(like, above, solve);
   const base_Pa = Number.isFinite(p_c) ? p_c : 0;

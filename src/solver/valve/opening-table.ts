@@ -50,7 +50,7 @@ export function openingTable(
   theory: Theory,
   enough: (point: ConvergedLift) => boolean,
 ): OpeningTable {
-  const solve = (pressures: readonly number[]) => solveLift(stack, pressures);
+  const solve = (pressures: readonly number[]) => solveLift(stack, pressures, theory);
   const isEnd = (point: ConvergedLift) => enough(point) || isExcessive(stack, point);
   const scouted = upTo(approachFailure(scout(solve, isEnd), solve, isEnd), isEnd);
   const cracking = findCracking(scouted, solve);

@@ -1,11 +1,19 @@
 /** Solved and failed pressures of one stack, kept in order while a table is being built. */
-import type { ConvergedLift, FailedLift, LiftResult, StackInput } from '../types.ts';
+import type { WavesOnset } from '../damper/types.ts';
+import type { ConvergedLift, FailedLift, LiftResult, StackInput, Theory } from '../types.ts';
 
 /** Opening below which a shim counts as lying on its seat: far below any roughness [m]. */
 export const CLOSED_BELOW_M = 1e-8;
 
-/** Follows one stack through rising pressures across its shims. */
-export type LiftSolver = (stack: StackInput, pressures_Pa: readonly number[]) => LiftResult;
+/** Follows one stack through rising pressures across its shims, by one theory. */
+export type LiftSolver = (stack: StackInput, pressures_Pa: readonly number[], theory: Theory) => LiftResult;
+
+/** Solves the stacks of a run, whatever theory each is asked for. */
+export interface StackSolver {
+  readonly lift: LiftSolver;
+  /** Where the round state of a stack ruffles among rising pressures, under large deflection. */
+  readonly onset: (stack: StackInput, pressures_Pa: readonly number[]) => WavesOnset;
+}
 
 export interface StackSamples {
   /** Strictly rising in pressure, all below the first failure. */

@@ -9,6 +9,7 @@ import { sideSolver } from './side-solver.ts';
 import { addBands, keyNow, type Outcome, outcomes, requestFor } from './solve.ts';
 import type { ForceCurve } from './solved.ts';
 import { visibleBuilds } from './store.ts';
+import { awaitsWaves } from './wave-solve.ts';
 
 interface Run {
   readonly key: string;
@@ -30,7 +31,7 @@ const hasBands = (curve: ForceCurve): boolean => curve.points.filter(isSolved).e
 function lacking(): (Outcome & { readonly build: Build })[] {
   return visibleBuilds.value.flatMap((build) => {
     const outcome = outcomes.value.get(build.id);
-    if (!outcome?.curve || outcome.stale || outcome.key !== keyNow(build)) return [];
+    if (!outcome?.curve || outcome.stale || outcome.key !== keyNow(build) || awaitsWaves(outcome)) return [];
     return hasBands(outcome.curve) || refused.has(outcome.key) ? [] : [{ ...outcome, build }];
   });
 }

@@ -62,7 +62,8 @@ async function solve(key: string, stop: AbortController): Promise<void> {
     speeds_m_s: speedsUpTo(topSpeed.value).flatMap((speed, i) =>
       (i + 1) % EVERY === 0 || i === 0 ? [way * speed] : [],
     ),
-    theory: theory.value,
+    // Two tables for each change of each shim: following waves in all of them would take minutes.
+    theory: theory.value === 'auto' ? 'large-deflection' : theory.value,
     ...(position_m.value !== undefined && { stroke_m: position_m.value }),
   };
   const onProgress = (share: number): void => {

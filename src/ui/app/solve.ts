@@ -150,16 +150,27 @@ export function addBands(key: string, bands: readonly (SpeedBand | null)[]): For
     return point.status === 'converged' && band ? { ...point, band } : point;
   });
   const curve = { ...plain.result.curve, points };
-  answers.set(key, { ...plain, result: { status: 'solved', curve } });
-  refresh(wantedNow());
+  replaceCurve(key, curve);
   return curve;
 }
+
+/** Puts a better curve in the place of a kept one; one that is not kept any more is of no use. */
+export function replaceCurve(key: string, curve: ForceCurve): void {
+  const answer = answers.get(key);
+  if (answer?.result.status !== 'solved') return;
+  answers.set(key, { ...answer, result: { status: 'solved', curve } });
+  refresh(wantedNow());
+}
+
+/** Round curves are there at once, and say whether they serve. */
+const roundFirst = (request: ForceCurvesRequest): ForceCurvesRequest =>
+  request.theory === 'auto' ? { ...request, theory: 'large-deflection' } : request;
 
 async function solve(missing: ReadonlyMap<string, Build>): Promise<void> {
   const run: Run = { keys: missing, stop: new AbortController(), startedAt: performance.now() };
   running = run;
   solverState.value = { phase: 'solving', message: text.solver.solving };
-  const request = requestFor([...missing.values()]);
+  const request = roundFirst(requestFor([...missing.values()]));
   try {
     const { curves } = await client.forceCurves(request, { signal: run.stop.signal, channel: 'bench' });
     for (const [key, build] of missing) keep(key, { build, result: curves[build.id] });

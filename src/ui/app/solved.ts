@@ -1,5 +1,12 @@
 /** Names for the parts of a force curve, as they come from the worker. */
-import type { ForceCurve as SolvedCurve, SpeedBand, StackPlace, Theory } from '../../../workers/protocol.ts';
+import type {
+  ForceCurve as SolvedCurve,
+  SpeedBand,
+  StackPlace,
+  StackTheories,
+  Theory,
+  TheoryChoice,
+} from '../../../workers/protocol.ts';
 
 type AnyPoint = SolvedCurve['points'][number];
 type SolvedPoint = Extract<AnyPoint, { status: 'converged' }>;
@@ -14,4 +21,4 @@ export type ForceBand = NonNullable<ForcePoint['band']>;
 export type StackTable = ForceCurve['stacks']['compression'];
 export type ConvergedLift = StackTable['points'][number];
 export type StackShape = ConvergedLift['shape'];
-export type { StackPlace, Theory };
+export type { StackPlace, StackTheories, Theory, TheoryChoice };

@@ -4,7 +4,7 @@ import type { Build, Project, ValvePlace, Valving } from '../../model/project.ts
 import { baselineOf, buildOf, changeBuild, changeValving } from './edits.ts';
 import { type History, mapDocuments, record, redo, startHistory, undo } from './history.ts';
 import { type Direction, directionOf, placesOf, valvingAt } from './places.ts';
-import type { Theory } from './solved.ts';
+import type { TheoryChoice } from './solved.ts';
 
 /** A document and the project of this machine that it belongs to: opening another project is a step of undo too. */
 export interface Opened {
@@ -47,8 +47,8 @@ export const activeRow = signal<number | undefined>(undefined);
 /** Shared by every view [m/s]; the direction is that of the view. */
 export const cursorSpeed = signal(0.5);
 export const topSpeed = signal(2);
-/** Which plate theory the curves are asked for; each curve says which one it came from. */
-export const theory = signal<Theory>('large-deflection');
+/** Which plate theory is asked for; every result says which one it came from. */
+export const theory = signal<TheoryChoice>('auto');
 
 export const selectedBuild = computed<Build>(() => buildOf(project.value, wantedBuild.value));
 export const baseline = computed<Build>(() => baselineOf(project.value));

@@ -11,6 +11,7 @@ import { type Direction, stackOf, valvingAt } from './places.ts';
 import { type Outcome, outcomes } from './solve.ts';
 import type { FailedForce, ForcePoint, StackPlace, StackTable, Theory } from './solved.ts';
 import { baseline, cursorSpeed, direction, place, selectedBuild, selectedValving } from './store.ts';
+import { awaitsWaves } from './wave-solve.ts';
 
 export const tableOf = (outcome: Outcome, stack: StackPlace): StackTable | undefined => outcome.curve?.stacks[stack];
 
@@ -31,6 +32,10 @@ export interface DrawnStack {
   readonly point?: ForcePoint;
   /** Of the state drawn; none for a stack drawn at rest. */
   readonly theory?: Theory;
+  /** A better state, which follows its waves, is being solved. */
+  readonly awaitsWaves?: boolean;
+  /** Why the round theory stands in. */
+  readonly fallback?: StackTable['fallback'];
   /** The rim ruffles from this pressure on, if anywhere: outside the proven range. */
   readonly waves?: StackTable['waves'];
   /** Somewhere in its table it waves round the circle. */
@@ -50,7 +55,9 @@ function drawnOf(build: Build, valving: Valving): DrawnStack {
     valving: solved,
     state,
     point,
-    theory: outcome.curve?.theory,
+    theory: table?.theory,
+    awaitsWaves: table?.leavesRound !== undefined && awaitsWaves(outcome),
+    fallback: table?.fallback,
     waves: table?.waves,
     mayWave: table?.points.some(({ wave }) => wave !== undefined && wave.waves > 0),
   };

@@ -2,14 +2,11 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { anyStale } from '../app/solve.ts';
-import type { Theory } from '../app/solved.ts';
-import { theory } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { CycleView } from '../cycle/cycle-view.tsx';
 import { EffectsView } from '../effects/effects-view.tsx';
 import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
-import { Choice } from '../panels/choice.tsx';
 import { ClicksView } from '../sweeps/clicks-view.tsx';
 import { TemperatureView } from '../sweeps/temperature-view.tsx';
 import { text } from '../text/en.ts';
@@ -25,9 +22,8 @@ import { Plot } from './plot.tsx';
 import { ShimBars } from './shim-bars.tsx';
 import { showsTolerance } from './shown-areas.ts';
 import { chart, tab } from './tabs.ts';
+import { TheoryFoot } from './theory-foot.tsx';
 import { Warnings } from './warnings.tsx';
-
-const THEORIES: readonly Theory[] = ['small-deflection', 'large-deflection', 'port-periodic'];
 
 function Board(): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
@@ -86,20 +82,7 @@ export function ChartView(): JSX.Element {
       </header>
       <ConditionsRow />
       <View />
-      <div class="chart-foot">
-        <Choice
-          label={text.theoryChoice}
-          options={THEORIES}
-          chosen={theory.value}
-          name={(each) => text.theoryShort[each]}
-          onChoose={(each) => {
-            theory.value = each;
-          }}
-        />
-        <p class="hint">
-          {text.theoryHint} {text.chart.estimate}
-        </p>
-      </div>
+      <TheoryFoot />
     </section>
   );
 }

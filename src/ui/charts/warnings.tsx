@@ -8,6 +8,7 @@ import { show } from '../app/quantities.ts';
 import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { baseline, project, visibleBuilds } from '../app/store.ts';
+import { wavesFailures } from '../app/wave-solve.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { text } from '../text/en.ts';
 import { airReleaseFrom, cavitatesFrom, failedOf, wavesFrom } from './chart-data.ts';
@@ -70,6 +71,18 @@ function wavesLine(solved: readonly { build: Build; curve: ForceCurve }[]): stri
   return found.length === 0 ? [] : [text.chart.waves(found.join('; '))];
 }
 
+/** Where the round theory stands in for want of the waves. */
+function fallbackLines(build: Build, curve: ForceCurve, key: string): string[] {
+  const { layout } = project.value.damper;
+  const failure = wavesFailures.value.get(key);
+  const stacks = placesOf(layout).flatMap((each) => {
+    const fallback = curve.stacks[stackOf(each)]?.fallback;
+    const name = text.placeOf(layout, each).tab.toLowerCase();
+    return fallback ? [text.theories.fellBack(build.name, name, fallback.reason)] : [];
+  });
+  return [...stacks, ...(failure === undefined ? [] : [text.theories.failed(build.name, failure)])];
+}
+
 /** Why a build has no band at some speeds, once for each reason. */
 function bandLines(build: Build, curve: ForceCurve): string[] {
   if (bands.value !== 'shown') return [];
@@ -95,15 +108,18 @@ function assumedLine(): string[] {
 /** Of the builds on show, as the chart stands now. */
 export function warningLines(): string[] {
   const known = buildsTold().map((build) => ({ build, outcome: outcomes.value.get(build.id) }));
-  const solved = known.flatMap(({ build, outcome }) => (outcome?.curve ? [{ build, curve: outcome.curve }] : []));
+  const solved = known.flatMap(({ build, outcome }) =>
+    outcome?.curve ? [{ build, curve: outcome.curve, key: outcome.key }] : [],
+  );
   return [
     ...assumedLine(),
     ...(comparing.value ? comparisonLines(bands.value !== 'hidden') : []),
     ...known.flatMap(({ build, outcome }) =>
       outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
     ),
-    ...solved.flatMap(({ build, curve }) => [
+    ...solved.flatMap(({ build, curve, key }) => [
       ...failureLines(build, curve),
+      ...fallbackLines(build, curve, key),
       ...airLines(build, curve),
       ...bandLines(build, curve),
     ]),

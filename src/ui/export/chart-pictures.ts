@@ -3,12 +3,15 @@ import { position_mm } from '../app/conditions.ts';
 import { frequency_Hz, motion, stroke_mm, trace } from '../app/cycle-motion.ts';
 import { tell } from '../app/notices.ts';
 import { chartSeparators, showField } from '../app/quantities.ts';
-import { baseline, project, theory } from '../app/store.ts';
+
+import { baseline, project } from '../app/store.ts';
 import { plotView, shownLevels, shownLines, sidesShown } from '../charts/chart-model.ts';
 import { comparing, measure } from '../charts/comparison.ts';
+
 import { cut } from '../charts/cursor-cuts.ts';
 import { showsTolerance } from '../charts/shown-areas.ts';
 import { chart } from '../charts/tabs.ts';
+import { theoryOfCycles, theoryOnShow } from '../charts/theory-on-show.ts';
 import { warningLines } from '../charts/warnings.tsx';
 import { type LoopAxis, loopViews } from '../cycle/cycle-lines.ts';
 import { download } from '../storage/download.ts';
@@ -52,12 +55,12 @@ export async function drawn({ data, layout, width, height }: Figure, format: Pic
 }
 
 /** What holds for every picture: solved how, and how far to trust it. */
-export function commonNotes(): string[] {
+export function commonNotes(theories = theoryOnShow()): string[] {
   const { fluid, invented } = project.value;
   const at = position_mm.value;
   const position = at === undefined ? words.midStroke : words.stroke(showField('length', at));
   return [
-    words.conditions(text.theoryShort[theory.value], showField('temperature', fluid.temperature_degC), position),
+    words.conditions(theories || text.theories.none, showField('temperature', fluid.temperature_degC), position),
     `${text.chart.estimate} ${words.madeWith}`,
     ...(invented ? [words.invented] : []),
   ];
@@ -101,7 +104,7 @@ function loopFigure(axis: LoopAxis): Figure {
     view: loopViews[axis].value,
     signs: [],
     levels: [],
-    notes: [drivenBy(), ...commonNotes()],
+    notes: [drivenBy(), ...commonNotes(theoryOfCycles())],
     ...page(),
   });
 }

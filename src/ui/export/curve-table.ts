@@ -88,8 +88,18 @@ function cavitationColumns(): Column[] {
   ];
 }
 
+/** Of the stacks that work at a speed; at rest that of compression stands for both. */
+function theoryColumns({ stacks }: ForceCurve): Column[] {
+  const name = (table: ForceCurve['stacks']['base']): Cell => table && text.theory[table.theory];
+  return [
+    { head: words.theory, read: (p) => name(p.shaftSpeed_m_s < 0 ? stacks.rebound : stacks.compression) },
+    optional({ head: words.baseTheory, read: (p) => (p.shaftSpeed_m_s < 0 ? undefined : name(stacks.base)) }),
+  ];
+}
+
 /** Speeds that did not solve keep their row, with the reason in place of numbers. */
-export function curveRows({ points }: ForceCurve, units: Units): Row[] {
+export function curveRows(curve: ForceCurve, units: Units): Row[] {
+  const { points } = curve;
   const speed = measureOf(units, 'speed');
   const solved = points.filter(isSolved);
   const columns = [
@@ -98,6 +108,7 @@ export function curveRows({ points }: ForceCurve, units: Units): Row[] {
     ...pistonColumns(units),
     ...baseColumns(units),
     ...cavitationColumns(),
+    ...theoryColumns(curve),
   ].filter((each) => !each.optional || solved.some((point) => each.read(point) !== undefined));
   const rowOf = (point: ForcePoint | FailedForce): Row => [
     speed.of(point.shaftSpeed_m_s),

@@ -7,6 +7,7 @@ import { sideSolver } from '../app/side-solver.ts';
 import { keyNow, outcomes, requestFor } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { project, theory, topSpeed } from '../app/store.ts';
+import { awaitsWaves } from '../app/wave-solve.ts';
 import { check, type Verdict } from './check.ts';
 import { OWN_BUILD } from './document.ts';
 import { active, followCopy, resumeLesson, type Session } from './session.ts';
@@ -48,7 +49,7 @@ const resultNow = computed<Result | undefined>(() => {
   if (!begun.curve) return { state: 'start-failed' };
   const own = project.value.builds.find(({ id }) => id === OWN_BUILD);
   const outcome = own && outcomes.value.get(own.id);
-  if (own && outcome?.key !== keyNow(own)) return { state: 'solving' };
+  if (own && (outcome?.key !== keyNow(own) || awaitsWaves(outcome))) return { state: 'solving' };
   const curve = outcome?.failure === undefined ? outcome?.curve : undefined;
   const evidence = { start: session.start, now: project.value, startCurve: begun.curve, ...(curve && { curve }) };
   return { state: 'judged', verdict: check(session.lesson, evidence) };

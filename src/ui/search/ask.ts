@@ -5,7 +5,7 @@ import type { Project, ShimRow, ValvePlace } from '../../model/project.ts';
 import type { SearchRequest } from '../../model/search-request.ts';
 import { showField } from '../app/quantities.ts';
 import { sideSolver } from '../app/side-solver.ts';
-import type { Theory } from '../app/solved.ts';
+import type { TheoryChoice } from '../app/solved.ts';
 import { searchWords as words } from '../text/search.ts';
 import { aimById, aimSpeeds, changed, pointsFor, pointsOfForces } from './aim-points.ts';
 import { rowKey, type SearchForm } from './form.ts';
@@ -28,7 +28,7 @@ export function aimName(of: Project, { aim, change }: SearchForm): string {
 export async function aimPoints(
   of: Project,
   { aim, change, places }: SearchForm,
-  theory: Theory,
+  theory: TheoryChoice,
   top_m_s: number,
   signal?: AbortSignal,
 ): Promise<AimPoint[]> {
@@ -67,7 +67,7 @@ function keptRows(of: Project, { buildId, keep, places }: SearchForm): SearchReq
 export async function askedStudy(
   of: Project,
   form: SearchForm,
-  theory: Theory,
+  theory: TheoryChoice,
   top_m_s: number,
 ): Promise<Omit<Study, 'id'>> {
   if (form.places.length === 0) throw new NoQuestion(words.noStacks);

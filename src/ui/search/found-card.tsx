@@ -48,6 +48,18 @@ function wavesInWords({ judgement: { waves } }: FoundStacks, places: readonly Va
   return told.length > 0 ? told.join('; ') : undefined;
 }
 
+/** Which theory gave the stacks that were searched; told since answers say so. */
+function theoryOfStacks({ judgement: { theories } }: FoundStacks, places: readonly ValvePlace[]): string[] {
+  const used = places.flatMap((place) => {
+    const theory = theories?.[WAVES[place]];
+    return theory ? [{ name: placeName(place), theory: text.theory[theory] }] : [];
+  });
+  if (used.length === 0) return [];
+  const [{ theory: first }] = used;
+  if (used.every(({ theory }) => theory === first)) return [first];
+  return [used.map(({ name, theory }) => text.theories.ofStacks(theory, name)).join(', ')];
+}
+
 function Figures({ found, places }: { found: FoundStacks; places: readonly ValvePlace[] }): JSX.Element {
   const { worst, fatigueReserve, yieldReserve, gasMargin_Pa } = found.judgement;
   const waves = wavesInWords(found, places);
@@ -57,6 +69,7 @@ function Figures({ found, places }: { found: FoundStacks; places: readonly Valve
     [words.yield, reserve(yieldReserve)],
     [words.gas, show('pressure', gasMargin_Pa)],
     ...(waves === undefined ? [] : [[words.waves, waves] as [string, string]]),
+    ...theoryOfStacks(found, places).map((name): [string, string] => [text.section.cells.theory, name]),
   ];
   return (
     <dl class="found-figures">

@@ -3,6 +3,7 @@
 import type { JSX } from 'preact';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { show, showRatio } from '../app/quantities.ts';
+import type { Theory } from '../app/solved.ts';
 import { cursorSpeed } from '../app/store.ts';
 import type { DrawnStack } from '../app/views.ts';
 import { text } from '../text/en.ts';
@@ -13,6 +14,9 @@ import type { Sheet } from './sheet.ts';
 const SMALL_DEFLECTION_LIMIT = 0.7;
 
 const largest = (values: readonly number[]): number => Math.max(...values);
+
+const theoryName = (theory: Theory, awaitsWaves = false): string =>
+  awaitsWaves ? text.theories.followed(text.theory[theory]) : text.theory[theory];
 
 function cellsOf(sheet: Sheet, stack: DrawnStack): [string, string][] {
   const { build, state, theory } = stack;
@@ -26,7 +30,7 @@ function cellsOf(sheet: Sheet, stack: DrawnStack): [string, string][] {
   return [
     [cells.build, build.name],
     [cells.scale, scale],
-    [cells.theory, theory ? text.theory[theory] : none],
+    [cells.theory, theory ? theoryName(theory, stack.awaitsWaves) : none],
     [cells.cursor, show('speed', cursorSpeed.value)],
     [cells.pressure, state ? show('pressure', state.pressure_Pa) : none],
     [ofAll(cells.opening), state ? show('lift', state.seatOpening_m) : none],

@@ -6,6 +6,7 @@ import { outcomes } from '../app/solve.ts';
 import { cursorSpeed } from '../app/store.ts';
 import { type SweepPoint, sweepAnswer } from '../app/sweep-solve.ts';
 import { pointOf } from '../app/views.ts';
+import { awaitsWaves } from '../app/wave-solve.ts';
 import { shownForce } from '../charts/shown-force.ts';
 import { isSolved } from '../section/shape-at.ts';
 
@@ -35,7 +36,7 @@ export function forceAsSet(build: Build, way: Direction): { force_N: number; sta
   const outcome = outcomes.value.get(build.id);
   const point = pointOf(outcome, way);
   if (!outcome || !point || !isSolved(point)) return undefined;
-  return { force_N: shownForce(point, isWithoutGas()), stale: outcome.stale };
+  return { force_N: shownForce(point, isWithoutGas()), stale: outcome.stale || awaitsWaves(outcome) };
 }
 
 interface Value {

@@ -37,19 +37,6 @@ export const benchWords = {
     failedFor: (build: string, why: string) => `${build} could not be solved: ${why}`,
     stale: 'solving…',
   },
-  theory: {
-    'small-deflection': 'small deflection',
-    'large-deflection': 'large deflection',
-    'port-periodic': 'port-periodic',
-  },
-  theoryShort: {
-    'small-deflection': 'Small deflection',
-    'large-deflection': 'Large deflection',
-    'port-periodic': 'Port-periodic',
-  },
-  theoryChoice: 'Plate theory',
-  theoryHint:
-    'Thin plates in contact. Small deflection holds to about 0.7 thicknesses of lift, large deflection to about 2; port-periodic follows the waves of the rim.',
   caution: {
     title: 'Before you ride on it',
     gas: 'Gas under pressure can kill. Let it out before opening; charge with nitrogen only, with the right tool, to the maker’s pressure.',

@@ -17,7 +17,11 @@ import { sectionPartWords } from './section-parts.ts';
 import { shimsWords } from './shims.ts';
 import { sketchWords } from './sketches.ts';
 import { sweepWords } from './sweeps.ts';
+
+import { theoryWords } from './theory.ts';
+
 import { toleranceWords } from './tolerance.ts';
+
 import { waveWords } from './wave.ts';
 
 export const text = {
@@ -39,6 +43,7 @@ export const text = {
   ...materialWords,
   ...measureWords,
   ...sketchWords,
+  ...theoryWords,
   ...waveWords,
   ...toleranceWords,
 };

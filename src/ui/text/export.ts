@@ -90,6 +90,8 @@ export const exportWords = {
       airRelease: 'Held at air release',
       cavitates: 'Piston: oil cavitates in',
       baseCavitates: 'Base valve: oil cavitates in',
+      theory: 'plate theory',
+      baseTheory: 'base plate theory',
       throat: {
         ports: 'ports',
         shims: 'shim opening',

@@ -11,6 +11,8 @@ export const FAULT = {
   unit: 'm',
 };
 
+export const THEORIES = { compression: 'small-deflection', rebound: 'small-deflection' } as const;
+
 export const curve = (points: number): ReturnType<Solver['forceCurveForBuild']> => {
   const table = { theory: 'small-deflection', pressure_Pa: Array(points).fill(1), points: [], failures: [] } as const;
   return { theory: 'small-deflection', points: [], stacks: { compression: table, rebound: table } };
@@ -30,6 +32,7 @@ export const fakeSolver: Solver = {
       force_N: speeds_m_s.map(() => stroke_m),
       gasForce_N: speeds_m_s.map(() => 0),
       reasons: [],
+      theories: THEORIES,
     };
   },
   cycleForBuild: (_, buildId) => {
@@ -59,13 +62,13 @@ export const fakeSolver: Solver = {
   driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
   sensitivityForBuild: (_, buildId, { speeds_m_s }) => {
     if (buildId === 'unruly') throw new InputError(FAULT);
-    return { speeds_m_s, force_N: speeds_m_s.map(() => 1), shims: [] };
+    return { speeds_m_s, theories: THEORIES, force_N: speeds_m_s.map(() => 1), shims: [] };
   },
   toleranceSamples: () => expect.unreachable(),
   readTolerance: () => expect.unreachable(),
   weightSpreads: [],
-  solveLift: (_, pressures_Pa, { theory }) => ({
-    theory,
+  solveLift: (_, pressures_Pa) => ({
+    theory: 'small-deflection',
     points: pressures_Pa.map((pressure_Pa) => ({
       status: 'singular',
       pressure_Pa,

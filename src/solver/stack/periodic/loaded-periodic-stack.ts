@@ -22,7 +22,11 @@ export interface PeriodicStackOptions {
   readonly profiles?: boolean;
   /** Least number of elements from clamp to rim; for convergence studies. */
   readonly elements?: number;
+  /** The same stack under the round theory, where it is at hand: its states are then not solved again. */
+  readonly round?: RoundStack;
 }
+
+type RoundStack = Pick<LoadedStack, 'at' | 'rufflingAt'>;
 
 export interface LoadedPeriodicStack {
   /** Solves one pressure >= 0 [Pa]; a failure leaves what was solved before as it was. */
@@ -45,9 +49,9 @@ interface Followed extends FollowedLoads {
 function follow(
   stack: StackInput,
   pattern: WavePattern,
-  { profiles = false, ...options }: PeriodicStackOptions,
+  { profiles = false, landPressure, elements }: PeriodicStackOptions,
 ): Followed {
-  const system = createPeriodicSystem(stack, { ...options, ...pattern });
+  const system = createPeriodicSystem(stack, { landPressure, elements, ...pattern });
   const loads = followLoads(system, stack.float);
   const at = (p: number): LiftPoint => {
     const end = loads.solve(p);
@@ -74,24 +78,26 @@ function followPorts(stack: StackInput, ports: PortsUnderShims, options: Periodi
 }
 
 function followOwnWaves(stack: StackInput, options: PeriodicStackOptions): LoadedPeriodicStack {
-  // Its waves are followed here, not tested for.
-  const round = createLoadedStack(stack, { ...options, theory: 'large-deflection', waviness: false });
+  const round = options.round ?? roundOf(stack, options);
   let waved: Followed | undefined;
   const at = (p: number): LiftPoint => {
     const point = round.at(p);
     const ruffling = point.status === 'converged' ? round.rufflingAt(p) : undefined;
-    if (point.status === 'converged' && ruffling?.status === 'round') return { ...point, wave: roundRim(point) };
+    if (point.status === 'converged' && ruffling?.status === 'round') return unwaved(point);
     waved ??= follow(stack, ownWaves(firstWaves(round, p), stack.ports), options);
     return waved.at(p);
   };
   return { at };
 }
 
-const roundRim = ({ faceEdgeLift_m }: ConvergedLift) => ({
-  waves: 0,
-  minEdgeLift_m: faceEdgeLift_m,
-  maxEdgeLift_m: faceEdgeLift_m,
-});
+const roundOf = (stack: StackInput, { landPressure, profiles, elements }: PeriodicStackOptions): RoundStack =>
+  createLoadedStack(stack, { landPressure, profiles, elements, theory: 'large-deflection' });
+
+/** The margin against waves belongs to what does not follow them. */
+function unwaved({ waviness: _, ...point }: ConvergedLift): ConvergedLift {
+  const { faceEdgeLift_m } = point;
+  return { ...point, wave: { waves: 0, minEdgeLift_m: faceEdgeLift_m, maxEdgeLift_m: faceEdgeLift_m } };
+}
 
 /** Halvings of the pressure in search of a round state, and then of the bracket round the onset. */
 const LADDER = 12;
@@ -100,7 +106,7 @@ const BRACKET_HALVINGS = 5;
 const USUAL_WAVES = 3;
 
 /** Waves in which the round state first gives way, below p. */
-function firstWaves(round: LoadedStack, p: number): number {
+function firstWaves(round: RoundStack, p: number): number {
   let waves = USUAL_WAVES;
   const ruffles = (q: number): boolean => {
     if (round.at(q).status !== 'converged') return true;

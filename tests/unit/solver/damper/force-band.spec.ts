@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type ForceCurveOptions, forceCurve, forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
 import type { DamperInput, ForceBand, ForcePoint } from '../../../../src/solver/damper/types.ts';
 import { COEFFICIENT_TABLE, type CoefficientName } from '../../../../src/solver/restriction/coefficients.ts';
-import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { type LinearStack, linearStacks } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
@@ -16,7 +16,7 @@ const points = (
   stack: Partial<LinearStack> = {},
   log: number[] = [],
 ) =>
-  forceCurveWith(linearStack({ ...STACK, ...stack }, log), { ...MONOTUBE, ...damper }, SPEEDS, {
+  forceCurveWith(linearStacks({ ...STACK, ...stack }, log), { ...MONOTUBE, ...damper }, SPEEDS, {
     ...OPTIONS,
     ...options,
   }).points as ForcePoint[];
@@ -147,7 +147,7 @@ describe('the band of a force curve', () => {
   it('counts one more stage', () => {
     const seen: [number, number][] = [];
     const onProgress = (...at: [number, number]) => seen.push(at);
-    forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress });
+    forceCurveWith(linearStacks(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress });
     expect(seen).toEqual([
       [1, 4],
       [2, 4],

@@ -4,7 +4,7 @@ import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/type
 import { solveLift } from '../../../../src/solver/stack/solve-lift.ts';
 import type { ConvergedLift } from '../../../../src/solver/types.ts';
 import { InputError } from '../../../../src/units/fault.ts';
-import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { type LinearStack, linearStacks, solverOf } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
@@ -15,7 +15,7 @@ const curve = (
   damper: Partial<DamperInput> = {},
   stack: Partial<LinearStack> = {},
   options = OPTIONS,
-) => forceCurveWith(linearStack({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, options);
+) => forceCurveWith(linearStacks({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, options);
 
 const pointAt = (
   speed: number,
@@ -149,13 +149,13 @@ describe('forceCurve', () => {
 
   it('reports progress and stops when asked', () => {
     const seen: [number, number][] = [];
-    forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
+    forceCurveWith(linearStacks(STACK), MONOTUBE, [0.1], OPTIONS, { onProgress: (...at) => seen.push(at) });
     expect(seen).toEqual([
       [1, 3],
       [2, 3],
       [3, 3],
     ]);
-    const stopped = () => forceCurveWith(linearStack(STACK), MONOTUBE, [0.1], OPTIONS, { shouldStop: () => true });
+    const stopped = () => forceCurveWith(linearStacks(STACK), MONOTUBE, [0.1], OPTIONS, { shouldStop: () => true });
     expect(stopped).toThrow(expect.objectContaining({ name: 'SolveStopped' }));
   });
 
@@ -194,7 +194,7 @@ describe('forceCurve', () => {
     const refusing = () => {
       throw new InputError({ code: 'stack.empty', path: 'shims', got: 'no shim', wanted: 'at least one shim' });
     };
-    expect(() => forceCurveWith(refusing, MONOTUBE, [0.1], OPTIONS)).toThrow(
+    expect(() => forceCurveWith(solverOf(refusing), MONOTUBE, [0.1], OPTIONS)).toThrow(
       expect.objectContaining({
         fault: expect.objectContaining({ code: 'stack.empty', path: 'compression.stack.shims' }),
       }),

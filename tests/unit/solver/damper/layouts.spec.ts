@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
 import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/types.ts';
-import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { type LinearStack, linearStacks } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 import { BASE, OPEN_BASE, WITH_RESERVOIR } from '../../../helpers/with-base.ts';
 
@@ -9,7 +9,7 @@ const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3
 const SPEEDS = [-1, -0.2, -0.01, 0, 0.01, 0.2, 1];
 
 function curve(damper: DamperInput, speeds: readonly number[] = SPEEDS, stack: LinearStack = STACK): ForcePoint[] {
-  const { points } = forceCurveWith(linearStack(stack), damper, speeds, { theory: 'small-deflection' });
+  const { points } = forceCurveWith(linearStacks(stack), damper, speeds, { theory: 'small-deflection' });
   return points.map((point) => {
     if (point.status !== 'converged') throw new Error(point.reason);
     return point;
@@ -125,7 +125,7 @@ describe('the layouts', () => {
 
   it('has no state where every way is closed: a reason instead of a number', () => {
     const closed: DamperInput = { ...MONOTUBE, bleed: { count: 0, diameter_m: 0, length_m: 0 } };
-    const rigid = linearStack({ compliance_m_Pa: 1e-9, crackingPressure_Pa: 1e12 });
+    const rigid = linearStacks({ compliance_m_Pa: 1e-9, crackingPressure_Pa: 1e12 });
     const { points } = forceCurveWith(rigid, closed, [-0.1, 0, 0.1], { theory: 'small-deflection' });
     expect(points.map(({ status }) => status)).toEqual(['beyond-table', 'converged', 'beyond-table']);
   });

@@ -2,13 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { forceCurveWith } from '../../../../src/solver/damper/force-curve.ts';
 import type { DamperInput, ForcePoint } from '../../../../src/solver/damper/types.ts';
-import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
+import { type LinearStack, linearStacks } from '../../../helpers/linear-stack.ts';
 import { MONOTUBE } from '../../../helpers/monotube.ts';
 
 const STACK: LinearStack = { compliance_m_Pa: 0.5e-9, crackingPressure_Pa: 100e3 };
 
 const curve = (speeds: number[], damper: Partial<DamperInput> = {}, stack: Partial<LinearStack> = {}) =>
-  forceCurveWith(linearStack({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, {
+  forceCurveWith(linearStacks({ ...STACK, ...stack }), { ...MONOTUBE, ...damper }, speeds, {
     theory: 'small-deflection',
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { countOf, expandShims } from '../../../../src/model/expand-shims.ts';
-import type { ShimRow } from '../../../../src/model/project.ts';
+import type { Project, ShimRow } from '../../../../src/model/project.ts';
 import { rankFound } from '../../../../src/model/rank-found.ts';
 import type { SearchRequest } from '../../../../src/model/search-request.ts';
 import { type FoundByStart, forceCurveForBuild, searchStart } from '../../../../src/solver/index.ts';
@@ -135,6 +135,53 @@ describe('a search that has no answer', () => {
     const { project, request } = plantedStudy();
     let asked = 0;
     expect(() => searchStart(project, request, QUICK, 0, { shouldStop: () => ++asked > 5 })).toThrow('stopped');
+  });
+});
+
+describe('a search under auto', () => {
+  const auto = (project: Project, request: SearchRequest, start = 1) =>
+    searchStart(project, request, { ...QUICK, steps: 30, theory: 'auto' }, start);
+
+  it('tries and ranks as large deflection does, and where that serves judges the same', () => {
+    const { project, request } = plantedStudy();
+    // So slow that no stack ruffles.
+    const slow = { ...request, aim: request.aim.slice(0, 3) };
+    const large = searchStart(project, slow, { ...QUICK, steps: 30 }, 1);
+    expect(large.answers.length).toBeGreaterThan(0);
+    expect(auto(project, slow)).toEqual(large);
+    for (const { judgement } of large.answers) expect(judgement.theories).toEqual({ compression: 'large-deflection' });
+  });
+
+  it('hands on what the waves of few ports leave, by the very curve of the build', () => {
+    const { project, request } = plantedStudy();
+    const ported = structuredClone(project);
+    ported.damper.valves.pistonCompression.ports.coveredFraction = 0.75;
+    const { answers } = auto(ported, request);
+    const large = searchStart(ported, request, { ...QUICK, steps: 30 }, 1);
+    expect(answers.length).toBeGreaterThan(0);
+    for (const { judgement, shims } of answers) {
+      expect(judgement.theories).toEqual({ compression: 'port-periodic' });
+      const same = large.answers.find((answer) => JSON.stringify(answer.shims) === JSON.stringify(shims));
+      expect(same?.judgement.theories).toEqual({ compression: 'large-deflection' });
+      expect(same?.judgement.rms_N).not.toBe(judgement.rms_N);
+    }
+    const [{ shims, judgement }] = answers;
+    const found = withCompression(ported, shims.pistonCompression ?? []);
+    const { points } = forceCurveForBuild(found, found.baselineBuild, { speeds_m_s: SPEEDS, theory: 'auto' });
+    const less = points.map((point) => (point.status === 'converged' ? point.force_N - point.gasForce_N : Number.NaN));
+    expect(judgement.force_N).toEqual(less);
+    expect(answers.map((answer) => answer.judgement.rms_N)).toEqual(
+      answers.map((answer) => answer.judgement.rms_N).sort((a, b) => a - b),
+    );
+  });
+
+  it('is the same in whatever parts it runs', () => {
+    const { project, request } = plantedStudy();
+    const ported = structuredClone(project);
+    ported.damper.valves.pistonCompression.ports.coveredFraction = 0.75;
+    const [first, second] = [auto(ported, request, 0), auto(ported, request, 1)];
+    expect(auto(ported, request, 1)).toEqual(second);
+    expect(rankFound([second, first], 5)).toEqual(rankFound([first, second], 5));
   });
 });
 

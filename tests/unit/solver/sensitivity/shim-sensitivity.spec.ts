@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { matchedForces, plainLift } from '../../../../src/solver/damper/matched-forces.ts';
+import { matchedForces } from '../../../../src/solver/damper/matched-forces.ts';
 import { withStack } from '../../../../src/solver/damper/with-stack.ts';
 import {
   damperFromProject,
@@ -11,6 +11,7 @@ import { thicker } from '../../../../src/solver/sensitivity/changed-shims.ts';
 import { stackSensitivity } from '../../../../src/solver/sensitivity/shim-sensitivity.ts';
 import { slopesOf } from '../../../../src/solver/sensitivity/slopes.ts';
 import type { ShimInput } from '../../../../src/solver/types.ts';
+import { followStacks } from '../../../../src/solver/valve/followed-stack.ts';
 import { matchedTable } from '../../../../src/solver/valve/matched-table.ts';
 import { openingTable } from '../../../../src/solver/valve/opening-table.ts';
 import { loadDemo } from '../../../helpers/demo-curves.ts';
@@ -24,10 +25,11 @@ const packOf = (n: number) => ({ ...LINEAR_STACK_INPUT, shims: Array.from({ leng
 /** d ln h / d ln t of the opening at a pressure, of the last shim of a pack. */
 function logSlope(n: number, pressure_Pa: number) {
   const stack = packOf(n);
-  const like = openingTable(plainLift(SMALL), stack, SMALL, (p) => p.pressure_Pa >= 2e6);
+  const { lift } = followStacks({});
+  const like = openingTable(lift, stack, SMALL, (p) => p.pressure_Pa >= 2e6);
   const lnOpening = (step: number) => {
     const changed = step === 0 ? stack : thicker(stack, n - 1, SHIM.thickness_m * (Math.exp(step) - 1));
-    return [Math.log(matchedTable(plainLift(SMALL), changed, like).opening(pressure_Pa))];
+    return [Math.log(matchedTable(lift, changed, like).opening(pressure_Pa))];
   };
   return slopesOf(lnOpening, 0.01)[0];
 }
@@ -101,7 +103,7 @@ describe('the absence of a shim', () => {
     const [row] = build?.valves.pistonCompression.shims ?? [];
     row.count = (row.count ?? 1) - 1;
     const force = (of: typeof project) =>
-      forcePointsForBuild(of, id, options).map((p) => (p.status === 'converged' ? p.force_N : NaN));
+      forcePointsForBuild(of, id, options).points.map((p) => (p.status === 'converged' ? p.force_N : NaN));
     const [before, after] = [force(project), force(lighter)];
     const { absence } = shims[0];
     if (absence.status !== 'solved') throw new Error('the shim can be taken out');

@@ -84,7 +84,7 @@ describe('the band of a force', () => {
         seat: { ...seat, innerDiameter_mm: seat.innerDiameter_mm + wider_mm },
       };
       const of = { ...project, damper: { ...project.damper, valves: { ...valves, pistonRebound: turned } } };
-      return forcePointsForBuild(of, id, { speeds_m_s: [-0.3], theory })[0];
+      return forcePointsForBuild(of, id, { speeds_m_s: [-0.3], theory }).points[0];
     };
     const [low, high] = [at(-0.05), at(0.05)].map((point) => (point.status === 'converged' ? point.force_N : NaN));
     const [spread] = ask({ portEdge: 5e-5 }, [-0.3], 64).spreads;

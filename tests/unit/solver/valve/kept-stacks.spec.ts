@@ -75,6 +75,29 @@ describe('stacks kept from run to run', () => {
     expect(forceCurve(damper, SPEEDS, small)).toStrictEqual(forceCurve(damper, SPEEDS, { theory: 'small-deflection' }));
   });
 
+  it('follow the waves where the round curve ended, and the round curve again, each to the digit', () => {
+    const fast = [-2, ...SPEEDS];
+    const auto = { theory: 'auto', follow } as const;
+    const wanted = forceCurve(damper, fast, { theory: 'auto' });
+    expect(wanted.stacks.rebound.theory).toBe('port-periodic');
+    const round = kept(damper, fast);
+    expect(round.stacks.rebound.leavesRound).toBe('waves');
+    expect(forceCurve(damper, fast, auto)).toStrictEqual(wanted);
+    expect(stacksSolved(() => forceCurve(again(damper), fast, auto))).toBe(0);
+    expect(forceCurve(damper, fast, auto)).toStrictEqual(wanted);
+    expect(kept(damper, fast)).toStrictEqual(round);
+  });
+
+  it('say of each run by itself whether the round theory serves', () => {
+    // The same table, used up to below the onset, and with an oil so heavy that it presses harder up to beyond it.
+    const speeds = [-1.3];
+    const heavy = (of: DamperInput): DamperInput => ({ ...of, fluid: { ...of.fluid, density_kg_m3: 1000 } });
+    const [before, after] = [fresh(damper, speeds), fresh(heavy(damper), speeds)].map(({ stacks }) => stacks.rebound);
+    expect(after.pressure_Pa).toEqual(before.pressure_Pa);
+    expect([before.leavesRound, after.leavesRound]).toEqual([undefined, 'waves']);
+    for (const of of [damper, heavy(damper), damper]) expect(kept(of, speeds)).toStrictEqual(fresh(of, speeds));
+  });
+
   it('forget the stack that was longest unused', () => {
     follow = keepStacks(2);
     kept(damper);

@@ -9,7 +9,9 @@ const broken = linearStack({ compliance_m_Pa: 1e-9, crackingPressure_Pa: 0, fail
 /** Solves everywhere but between 2 and 4. */
 const withHole = (pressures: readonly number[]): LiftResult => ({
   theory: 'small-deflection',
-  points: pressures.flatMap((p) => (p > 2 && p < 4 ? broken : whole)(LINEAR_STACK_INPUT, [p]).points),
+  points: pressures.flatMap(
+    (p) => (p > 2 && p < 4 ? broken : whole)(LINEAR_STACK_INPUT, [p], 'small-deflection').points,
+  ),
 });
 
 const pressuresOf = ({ points }: { points: readonly { pressure_Pa: number }[] }) => points.map((p) => p.pressure_Pa);

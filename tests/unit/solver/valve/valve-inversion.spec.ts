@@ -53,8 +53,8 @@ describe('the inversion of a valve', () => {
   });
 
   it('ends where a stack closes under more pressure, and says that it would have several states', () => {
-    const closing: LiftSolver = (input, pressures) => {
-      const { theory, points } = linearStack(STACK)(input, pressures);
+    const closing: LiftSolver = (input, pressures, theory) => {
+      const { points } = linearStack(STACK)(input, pressures, theory);
       return {
         theory,
         points: points.map((p) =>

@@ -46,7 +46,13 @@ describe('the distance from an aim', () => {
     { shaftSpeed_m_s: -1, force_N: -300 },
     { shaftSpeed_m_s: 1, force_N: 400 },
   ];
-  const forces = { shaftSpeed_m_s: [-1, 1], force_N: [-253, 454], gasForce_N: [50, 50], reasons: [] };
+  const forces = {
+    shaftSpeed_m_s: [-1, 1],
+    force_N: [-253, 454],
+    gasForce_N: [50, 50],
+    reasons: [],
+    theories: { compression: 'large-deflection', rebound: 'large-deflection' } as const,
+  };
 
   // Without gas -303 and 404: off by 3 and 4, sqrt(25/2) = 3.5355 N, of sqrt(250000/2) = 353.55 N a hundredth.
   it('is the root mean square without gas, and its share of that of the aim', () => {

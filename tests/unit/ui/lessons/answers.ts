@@ -78,7 +78,7 @@ export const ANSWERS: Readonly<Record<LessonId, Answers>> = {
     right: shimThickness(1, 0.25),
     wrong: [
       { edit: shimThickness(1, 0.15), finds: { 0: 'too-high' } },
-      { edit: shimThickness(1, 0.5), finds: { 1: 'too-low' } },
+      { edit: shimThickness(1, 0.8), finds: { 1: 'too-low' } },
       { edit: shimThickness(2, 0.2), finds: 'compression-shims' },
     ],
   },

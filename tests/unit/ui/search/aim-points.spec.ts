@@ -15,7 +15,13 @@ describe('the points of a wanted curve', () => {
   });
 
   it('leave the gas out, and are none where a speed did not solve', () => {
-    const forces = { shaftSpeed_m_s: [-1, 1], force_N: [-400, 900], gasForce_N: [150, 150], reasons: [] };
+    const forces = {
+      shaftSpeed_m_s: [-1, 1],
+      force_N: [-400, 900],
+      gasForce_N: [150, 150],
+      reasons: [],
+      theories: { compression: 'large-deflection', rebound: 'large-deflection' } as const,
+    };
     expect(pointsOfForces(forces)).toEqual([
       { shaftSpeed_m_s: -1, force_N: -550 },
       { shaftSpeed_m_s: 1, force_N: 750 },

@@ -6,6 +6,7 @@ const forces = {
   force_N: [-300, -100, 200, 500],
   gasForce_N: [50, 50, 50, 50],
   reasons: [],
+  theories: { compression: 'large-deflection', rebound: 'large-deflection' } as const,
 };
 
 describe('forceAt', () => {

@@ -38,6 +38,7 @@ export const piece = (from: number, refusals: readonly string[] = []): Tolerance
   speeds_m_s: [-1, -0.5, 0.5, 1],
   drawn_N: [-101, -51, 51, 101],
   parts: ['thickness', 'seat'],
+  theories: { compression: 'large-deflection', rebound: 'large-deflection' },
   refusals,
   samples: { a: [[from]], b: [], ab: [] },
 });

@@ -1,0 +1,94 @@
+/**
+ * Under `auto` the bench first has round curves. Where they do not serve, the waves are followed here, one build after the other, by a
+ * solver of its own, and the better curve takes the place of the round one: no edit ever waits for it.
+ */
+import { computed, effect, signal, untracked } from '@preact/signals';
+import { createSolverClient, type SolverClient, SolverError } from '../../../workers/client.ts';
+import type { BuildCurve, ForceCurvesRequest } from '../../../workers/protocol.ts';
+import type { Build } from '../../model/project.ts';
+import { keyNow, type Outcome, outcomes, replaceCurve, requestFor } from './solve.ts';
+import type { ForceCurve } from './solved.ts';
+import { project, selectedBuild, theory, visibleBuilds } from './store.ts';
+
+interface Run {
+  readonly key: string;
+  readonly build: Build;
+  readonly stop: AbortController;
+}
+
+/** Why the waves of a curve could not be solved at all, by its key. */
+export const wavesFailures = signal<ReadonlyMap<string, string>>(new Map());
+/** Failures kept, as many as curves are. */
+const KEPT = 48;
+
+let client: SolverClient | undefined;
+let running: Run | undefined;
+
+const solver = (): SolverClient => {
+  client ??= createSolverClient();
+  return client;
+};
+
+const leavesRound = ({ theory: asked, stacks }: ForceCurve): boolean =>
+  asked !== 'auto' && Object.values(stacks).some((stack) => stack?.leavesRound !== undefined);
+
+/** Whether the curve of a build as it is now is a round one that a better one is to replace. */
+export const awaitsWaves = ({ key, curve, stale }: Outcome): boolean =>
+  theory.value === 'auto' && !stale && curve !== undefined && leavesRound(curve) && !wavesFailures.value.has(key);
+
+/** A build on show awaits its waves. */
+export const wavesAwaited = computed(() =>
+  visibleBuilds.value.some(({ id }) => {
+    const outcome = outcomes.value.get(id);
+    return outcome !== undefined && awaitsWaves(outcome);
+  }),
+);
+
+/** What is looked at comes first, what is hidden last. */
+const inOrder = (): Build[] => [...new Set([selectedBuild.value, ...visibleBuilds.value, ...project.value.builds])];
+
+function awaiting(): { readonly key: string; readonly build: Build }[] {
+  return inOrder().flatMap((build) => {
+    const outcome = outcomes.value.get(build.id);
+    if (!outcome || !awaitsWaves(outcome) || outcome.key !== keyNow(build)) return [];
+    return [{ key: outcome.key, build }];
+  });
+}
+
+function plan(): void {
+  const wanted = awaiting();
+  if (running) {
+    const { key, stop } = running;
+    if (!wanted.some((each) => each.key === key)) stop.abort();
+    return;
+  }
+  const [first] = wanted;
+  if (first) void untracked(() => solve({ ...first, stop: new AbortController() }));
+}
+
+async function solve(run: Run): Promise<void> {
+  running = run;
+  const request: ForceCurvesRequest = requestFor([run.build]);
+  try {
+    const { curves } = await solver().forceCurves(request, { signal: run.stop.signal, channel: 'waves' });
+    take(run.key, curves[run.build.id]);
+  } catch (error) {
+    if (!(error instanceof SolverError)) throw error;
+    if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error.message);
+  } finally {
+    running = undefined;
+  }
+  untracked(plan);
+}
+
+function take(key: string, answer: BuildCurve): void {
+  if (answer.status === 'solved') replaceCurve(key, answer.curve);
+  else refuse(key, answer.error.message);
+}
+
+function refuse(key: string, why: string): void {
+  wavesFailures.value = new Map([...wavesFailures.value, [key, why] as const].slice(-KEPT));
+}
+
+/** Starts following the document. */
+export const startWaves = (): (() => void) => effect(plan);
