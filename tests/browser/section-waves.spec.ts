@@ -127,6 +127,8 @@ describe('the shims of a stack that waves', () => {
       const [heads, ...lines] = rows((await fetched(page, 'chart', 'chart-csv')).bytes);
       expect(heads).toContain(text.wave.trough.toLowerCase());
       expect(lines.at(-1)).toContain(crest.replace(/0+$/, ''));
+      const picture = await readSvg(page, (await fetched(page, 'chart', 'shims-svg')).bytes.toString('utf8'));
+      for (const told of [trough, crest, text.shims.meanLift]) expect(picture.words).toContain(told);
       await page.getByRole('button', { name: text.shims.quantityLong.stress }).click();
       await expect.poll(() => page.locator('.plot-board .ytitle').textContent()).toBe(text.shims.axis.stress('MPa'));
       expect(await page.locator('.plot-board path.js-fill').count()).toBe(0);

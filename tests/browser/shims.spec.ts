@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { barriers, cell, drawnLines, onBench } from './bench-page.ts';
-import { fetched, readSvg, rows } from './export-page.ts';
+import { fetched, pngSize, readSvg, rows } from './export-page.ts';
 import { box, numberOf, reading, showTab } from './fork-page.ts';
 
 const words = text.shims;
@@ -97,4 +97,31 @@ describe('the shims', () => {
       { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
     ),
   );
+});
+
+describe('the bars as a picture', () => {
+  it('of the shims have their numbers at the cursor, as SVG and PNG', () =>
+    onBench(async (page) => {
+      await showTab(page, 'shims');
+      const stresses = await numbers(page, 1);
+      const { name, bytes } = await fetched(page, 'chart', 'shims-svg');
+      expect(name).toMatch(/-shims-at-the-cursor\.svg$/);
+      const file = await readSvg(page, bytes.toString('utf8'));
+      expect(file).toMatchObject({ root: 'svg', outside: [] });
+      for (const stress of stresses) expect(file.words).toContain(String(stress));
+      expect(file.words).toContain(words.caption('Piston, compression, Softer on square edges', '0.50 m/s'));
+      const [width] = pngSize((await fetched(page, 'chart', 'shims-png')).bytes);
+      expect(width).toBe(2 * file.width);
+    }));
+
+  it('of what each shim does have the numbers of the table', () =>
+    onBench(async (page) => {
+      await showTab(page, 'effects');
+      await page.locator('[data-effects=solved] tbody tr').first().waitFor({ timeout: 60_000 });
+      const told = await page.locator('[data-effect=thicker]').allTextContents();
+      const file = await readSvg(page, (await fetched(page, 'chart', 'effects-svg')).bytes.toString('utf8'));
+      expect(told.length).toBeGreaterThan(1);
+      for (const number of told) expect(file.words).toContain(number);
+      expect(file.words).toContain(text.effects.out);
+    }));
 });

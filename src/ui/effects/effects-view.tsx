@@ -8,14 +8,11 @@ import { inShown, show, showField, showNumber, showPercent, unitOfShown, writeFi
 import { activeRow, cursorSpeed, place, project, selectedBuild } from '../app/store.ts';
 import { SpeedSlider } from '../charts/speed-slider.tsx';
 import { text } from '../text/en.ts';
+import { forceOf, isNothing, signed } from './effect-force.ts';
 import { type EffectRow, effectRows, fullEffects, steps } from './effect-rows.ts';
 
 const words = text.effects;
 
-const digits = (): number => (unitOfShown('force') === 'N' ? 1 : 2);
-const forceOf = (force_N: number): string => showNumber(inShown('force', force_N), digits());
-const isNothing = (force_N: number): boolean => Number.parseFloat(inShown('force', force_N).toFixed(digits())) === 0;
-const signed = (force_N: number): string => `${force_N > 0 && !isNothing(force_N) ? '+' : ''}${forceOf(force_N)}`;
 const withUnit = (number: string): string => `${number} ${unitOfShown('force')}`;
 const step = (length_m: number): string => showField('length', millimetresFromMetres(length_m));
 const sizeOf = ({ outerDiameter_mm, thickness_mm }: EffectRow): string =>

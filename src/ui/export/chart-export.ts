@@ -11,11 +11,13 @@ import { shimRows } from '../charts/shim-rows.ts';
 import { scatterBand, showsTolerance } from '../charts/shown-areas.ts';
 import { chart, tab } from '../charts/tabs.ts';
 import { type LoopAxis, loopAxes, loopViews } from '../cycle/cycle-lines.ts';
+import { effectRows } from '../effects/effect-rows.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
 import { sweepLines } from '../sweeps/sweep-lines.ts';
 import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
 import { text } from '../text/en.ts';
+import { saveEffectBars, saveShimBars } from './bars-export.ts';
 import { fileOfChart, type PictureFormat, saveChart, saveLoop } from './chart-pictures.ts';
 import { chartRows } from './chart-table.ts';
 import { curveRows } from './curve-table.ts';
@@ -84,6 +86,12 @@ const ifDrawn = (lines: readonly unknown[], run: () => Promise<void>) => (): voi
   else void run();
 };
 
+const shimBarChoices = (): ExportChoice[] => [
+  { id: 'shims-svg', label: text.shims.pictureSvg, run: ifDrawn(shimRows.value, () => saveShimBars('svg')) },
+  { id: 'shims-png', label: text.shims.picturePng, run: ifDrawn(shimRows.value, () => saveShimBars('png')) },
+  { id: 'shims-csv', label: text.shims.csv, run: saveShims },
+];
+
 function loopChoices(axis: LoopAxis): ExportChoice[] {
   const { lines } = loopViews[axis].value;
   return [
@@ -113,7 +121,21 @@ function viewExport(): ViewExport {
     case 'cycle':
       return { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
     case 'effects':
-      return { pictures: [], saveData: saveEffects };
+      return {
+        pictures: [
+          {
+            id: 'effects-svg',
+            label: text.effects.pictureSvg,
+            run: ifDrawn(effectRows.value, () => saveEffectBars('svg')),
+          },
+          {
+            id: 'effects-png',
+            label: text.effects.picturePng,
+            run: ifDrawn(effectRows.value, () => saveEffectBars('png')),
+          },
+        ],
+        saveData: saveEffects,
+      };
     case 'tolerance':
       return {
         pictures: [
@@ -149,7 +171,7 @@ export function chartChoices(): ExportChoice[] {
   return [
     ...drawings,
     { id: 'chart-csv', label: csvLabel(), run: saveData },
-    ...(tab.value === 'shims' ? [{ id: 'shims-csv', label: text.shims.csv, run: saveShims }] : []),
+    ...(tab.value === 'shims' ? shimBarChoices() : []),
     { id: 'curve-csv', label: words.curveCsv(selectedBuild.value.name), run: saveCurve },
   ];
 }

@@ -23,6 +23,8 @@ export const effectsWords = {
     running: (percent: string) => `solving, ${percent}`,
     waiting: 'Not solved yet.',
     failed: (why: string) => `What the shims do could not be solved: ${why}`,
+    pictureSvg: 'What each shim does, as SVG',
+    picturePng: 'What each shim does, as PNG',
     csv: 'What each shim does, as CSV',
     file: 'what each shim does',
     speed: 'Shaft speed',

@@ -35,6 +35,8 @@ export const shimsWords = {
     note: 'The bars of the reserves show the share that is used; the mark is the limit, a reserve of 1.',
     unknown: 'The strength of some metal is not known: it has no reserve.',
     notSolved: 'This stack is not solved at the cursor.',
+    pictureSvg: 'Shims at the cursor as SVG',
+    picturePng: 'Shims at the cursor as PNG',
     csv: 'Shims at the cursor as CSV',
   },
 };
