@@ -86,7 +86,12 @@ describe('a search on the bench', () => {
       await begin(page);
       await inPhase(page, 'finished');
       expect(await said()).toContain(words.lifeAsked('40.00'));
-      expect(await page.locator('.results .nothing').textContent()).toContain(words.nothing);
+      const nothing = page.locator('.results .nothing');
+      expect(await nothing.textContent()).toContain(words.nothing);
+      expect(await nothing.textContent()).toMatch(/\d+ stacks? came near/);
+      await page.getByRole('button', { name: words.loosen }).click();
+      await page.locator('.found-card').first().waitFor();
+      expect(await page.getByLabel(words.lifeReserve, { exact: true }).inputValue()).toBe('');
     }));
 
   it('pauses, goes on, and stops; what was found stays, through a reload too', () =>

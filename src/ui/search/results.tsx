@@ -3,14 +3,10 @@ import type { JSX } from 'preact';
 import { project } from '../app/store.ts';
 import { searchWords as words } from '../text/search.ts';
 import { FoundCard } from './found-card.tsx';
+import { NothingFound } from './nothing-found.tsx';
 import { PresentLine } from './present-line.tsx';
-import { phase, ranked, study } from './run.ts';
-import { isCurrent, type Study } from './study.ts';
-
-function emptyWords(of: Study | undefined): string {
-  if (!of) return words.none;
-  return phase.value === 'finished' ? words.nothing : words.nothingYet;
-}
+import { ranked, study } from './run.ts';
+import { isCurrent } from './study.ts';
 
 export function Results(): JSX.Element {
   const of = study.value;
@@ -24,7 +20,7 @@ export function Results(): JSX.Element {
       {of && !isCurrent(of, project.value) && <p class="caution-text edited">{words.edited}</p>}
       {of?.present && <PresentLine of={of} present={of.present} />}
       {found.length === 0 || !of ? (
-        <p class="hint nothing">{emptyWords(of)}</p>
+        <NothingFound />
       ) : (
         <ol class="found">
           {found.map((each, i) => (

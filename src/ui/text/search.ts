@@ -90,6 +90,9 @@ export const searchWords = {
   none: 'What is found shows here, best first, while the search goes on.',
   nothingYet: 'No stack yet.',
   nothing: 'No stack keeps every limit. Loosen one, or search longer.',
+  refusedStacks: (n: number) =>
+    `${plural(n, 'stack', 'stacks')} came near and ${n === 1 ? 'was' : 'were'} refused at the last judgement, by a limit or because a speed does not solve.`,
+  loosen: 'Search without the limits of life and yield',
   present: 'As it is now',
   presentOff: (rms: string, percent: string) => `${rms}, ${percent} of the aim, root mean square`,
   presentUnsolved: 'The stacks as they are do not solve at every wanted speed.',
