@@ -79,6 +79,15 @@ export const VIEWS: readonly View[] = [
     },
   },
   {
+    name: 'bench: band of the tolerances',
+    page: 'bench',
+    part: '.charts',
+    open: async (page) => {
+      await page.getByRole('button', { name: text.chart.bandLong.tolerance }).click();
+      await page.locator('.hatch-note').waitFor();
+    },
+  },
+  {
     name: 'bench: a lesson',
     page: 'bench',
     part: '.lessons',
