@@ -95,6 +95,12 @@ export const SCREENS = [
   [390, 'dark'],
 ] as const;
 
+/** The two ends of them, for states of a view that `reach-barriers.spec.ts` sees at every width. */
+export const ENDS = [
+  [1440, 'light'],
+  [390, 'dark'],
+] as const;
+
 /**
  * What axe-core finds against WCAG 2.2 A and AA, one line each.
  * @param within a part of the page; a sheet that is unfolded covers what is beneath it, which then counts as too small a target

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, cell, diameters, drawnLines, force, onBench } from './bench-page.ts';
+import { cell, diameters, drawnLines, force, onBench } from './bench-page.ts';
 
 const titleBlock = (page: Page) => page.locator('.title-block').textContent();
 const face = (page: Page) => page.locator('.drawing [data-row="0"]').first().getAttribute('d');
@@ -128,19 +128,5 @@ describe('views', () => {
         },
         { viewport: { width, height: 800 } },
       ),
-  );
-
-  it.each(['light', 'dark'] as const)('axe-core finds no barrier (%s)', (colorScheme) =>
-    onBench(
-      async (page) => {
-        for (const group of await page.locator('details > summary').all()) await group.click();
-        await page.getByRole('button', { name: text.builds.edit, exact: true }).click();
-        await page.getByRole('button', { name: text.stack.paste }).click();
-        await cell(page, 0, 'thickness_mm').fill('-1');
-        await page.locator('.shims .fault').waitFor();
-        expect(await barriers(page)).toEqual([]);
-      },
-      { colorScheme, reducedMotion: 'reduce' },
-    ),
   );
 });

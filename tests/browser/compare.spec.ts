@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { compare as words } from '../../src/ui/text/compare.ts';
-import { barriers, cell, onBench, paste, SCREENS } from './bench-page.ts';
+import { cell, onBench, paste } from './bench-page.ts';
 
 const view = (page: Page) => page.getByRole('dialog', { name: words.title });
 const opener = (page: Page) => page.getByRole('button', { name: words.open });
@@ -82,19 +82,4 @@ describe('the comparison of two builds', () => {
       expect(await opener(page).isDisabled()).toBe(true);
       expect(await opener(page).getAttribute('title')).toBe(words.needsTwo);
     }));
-
-  it.each(SCREENS)('breaks no rule of reach and fits at %i, %s', (width, colorScheme) =>
-    onBench(
-      async (page) => {
-        // A phone folds the builds into one line.
-        const fold = page.locator('.builds-fold');
-        if (await fold.isVisible()) await fold.click();
-        await opener(page).click();
-        await view(page).locator('table').first().waitFor();
-        expect(await barriers(page)).toEqual([]);
-        expect(await view(page).evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth)).toBe(0);
-      },
-      { viewport: { width, height: 900 }, colorScheme },
-    ),
-  );
 });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, cell, onBench, plotted, settled } from './bench-page.ts';
+import { cell, onBench, plotted, settled } from './bench-page.ts';
 import { fetched, readSvg, rows } from './export-page.ts';
 
 const words = text.chart;
@@ -155,16 +155,4 @@ describe('the force chart measured from the baseline', () => {
       await choose(page, 'share');
       expect((await fetched(page, 'chart', 'chart-csv')).name).toMatch(/-difference-in-per-cent\.csv$/);
     }));
-
-  it.each([390, 1024, 1440])('is without barriers and keeps to the page at %i pixels', (width) =>
-    onBench(
-      async (page) => {
-        await choose(page, 'share');
-        await expect.poll(() => page.locator('.plot-board').textContent()).toContain(words.differenceAxis('%'));
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-        expect(await barriers(page)).toEqual([]);
-      },
-      { viewport: { width, height: 900 }, reducedMotion: 'reduce' },
-    ),
-  );
 });

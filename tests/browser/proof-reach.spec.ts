@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { pageWords } from '../../src/ui/text/pages.ts';
 import { proofWords as words } from '../../src/ui/text/proof.ts';
-import { barriers, onBench, SCREENS } from './bench-page.ts';
+import { barriers, ENDS, onBench } from './bench-page.ts';
 import { button, caseRow, FEM, onProof, openProof, phase, QUANTITIES, STORED, textOf } from './proof-page.ts';
 
 describe('results as files', () => {
@@ -84,7 +84,7 @@ describe('everyone', () => {
       { serviceWorkers: 'allow', expected: [/mark\.svg net::ERR/, /console error: .*ERR_INTERNET_DISCONNECTED$/] },
     ));
 
-  it.each(SCREENS)(
+  it.each(ENDS)(
     'meets no barrier that axe-core knows, and nothing hangs over, at %i pixels (%s)',
     (width, colorScheme) =>
       onProof(

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { text } from '../../src/ui/text/en.ts';
 import { pageWords } from '../../src/ui/text/pages.ts';
 import { barriers, onBench, paleWords } from './bench-page.ts';
 import { openView, partOf, VIEWS, type View } from './views.ts';
@@ -22,6 +23,12 @@ describe('the list of views', () => {
       expect(links).toEqual(Object.keys(pageWords.pages).map((id) => `#${id}`));
       expect(listed).toEqual(links);
     }));
+
+  it('has every chart but the one that the bench opens with', () => {
+    const listed = VIEWS.map(({ name }) => name);
+    const charts = Object.keys(text.chart.tabs).map((tab) => `chart: ${tab}`);
+    expect(charts.filter((name) => !listed.includes(name))).toEqual(['chart: force']);
+  });
 
   it('has every dialog of the sources', () => {
     const listed = new Set(VIEWS.flatMap(({ dialog }) => dialog ?? []));

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, onBench, SCREENS } from './bench-page.ts';
+import { barriers, ENDS, onBench } from './bench-page.ts';
 import { fetched, readSvg } from './export-page.ts';
 
 const words = text.sectionView;
@@ -107,7 +107,7 @@ describe('the large view of the section', () => {
       expect(large.colours.join()).not.toMatch(/var\(|color-mix|color\(/);
     }));
 
-  it.each(SCREENS)('axe-core finds no barrier at %i pixels, %s', (width, colorScheme) =>
+  it.each(ENDS)('axe-core finds no barrier at %i pixels, %s', (width, colorScheme) =>
     onBench(
       async (page) => {
         await enlarge(page);

@@ -5,7 +5,7 @@ import { text } from '../../src/ui/text/en.ts';
 import { pageWords } from '../../src/ui/text/pages.ts';
 import { sheetPageWords as words } from '../../src/ui/text/sheet.ts';
 import { runHere } from '../helpers/run-cli.ts';
-import { barriers, DEMO_FILE, kept, onBench, SCREENS } from './bench-page.ts';
+import { DEMO_FILE, kept, onBench } from './bench-page.ts';
 import type { PageOptions } from './harness.ts';
 
 /** The bench on the sheet, with the curve drawn: compression and rebound of two builds. */
@@ -81,16 +81,6 @@ describe('the sheet', () => {
       await page.setViewportSize({ width: 703, height: 1039 });
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(703);
     }));
-
-  it.each(SCREENS)('has no barrier and nothing cut at %i px, %s', (width, colorScheme) =>
-    onSheet(
-      async (page) => {
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      },
-      { viewport: { width, height: 900 }, colorScheme },
-    ),
-  );
 
   it('is reached by the bar, and by keys past it', () =>
     onBench(async (page) => {

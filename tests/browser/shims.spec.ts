@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, cell, drawnLines, onBench } from './bench-page.ts';
+import { cell, drawnLines, onBench } from './bench-page.ts';
 import { fetched, pngSize, readSvg, rows } from './export-page.ts';
 import { box, numberOf, reading, showTab } from './fork-page.ts';
 
@@ -82,21 +82,6 @@ describe('the shims', () => {
       const stress = Number(atCursor[1].split(',')[4]);
       expect(Math.round(stress)).toBe(Number.parseFloat((await shim(page, 1, 1).textContent()) ?? ''));
     }));
-
-  it.each([
-    [1440, 'light'],
-    [390, 'dark'],
-  ] as const)('axe-core finds no barrier and nothing hangs over the edge (%i px, %s)', (width, colorScheme) =>
-    onBench(
-      async (page) => {
-        await showTab(page, 'shims');
-        await page.locator('.shim-bars tbody tr').first().waitFor();
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-      },
-      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
-    ),
-  );
 });
 
 describe('the bars as a picture', () => {

@@ -6,7 +6,7 @@ import { type Setting, withSetting } from '../../src/model/setting.ts';
 import { forceCurveForBuild } from '../../src/solver/index.ts';
 import { solvedSpeeds, speedsUpTo } from '../../src/ui/app/speeds.ts';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, demoText, force, onBench, SCREENS } from './bench-page.ts';
+import { barriers, demoText, force, onBench } from './bench-page.ts';
 import { fetched, pngSize, readSvg, rows } from './export-page.ts';
 import { box, FORK, onFork, showTab } from './fork-page.ts';
 
@@ -133,17 +133,6 @@ describe('the sweep of temperature', () => {
       expect(await page.locator('.sweep .warnings').textContent()).toContain('no thread to be had');
       expect(await force(page)).toMatch(/^\d+$/);
     }));
-
-  it.each(SCREENS)('axe-core finds no barrier and nothing hangs over the edge (%i px, %s)', (width, colorScheme) =>
-    onBench(
-      async (page) => {
-        await swept(page, 'temperature');
-        expect(await barriers(page)).toEqual([]);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-      },
-      { viewport: { width, height: 900 }, colorScheme, reducedMotion: 'reduce' },
-    ),
-  );
 });
 
 const NEEDLE = text.adjusterOf('cartridge', 'base-needle');

@@ -68,6 +68,7 @@ export const VIEWS: readonly View[] = [
   chart('temperature', '.sweep .plot'),
   chart('clicks', '.charts'),
   chart('tolerance', '.share-table tbody tr'),
+  chart('tolerance', '.charts .tolerance'),
   chart('cycle', '.cycle-readings'),
   {
     name: 'bench: difference in per cent',
@@ -97,6 +98,15 @@ export const VIEWS: readonly View[] = [
     },
   },
   {
+    name: 'bench: the plan of a shim',
+    page: 'bench',
+    part: '.section',
+    open: async (page) => {
+      await page.getByRole('button', { name: text.plan.drawingWhy.plan }).click();
+      await page.locator('.section svg').first().waitFor();
+    },
+  },
+  {
     name: 'dialog: two builds',
     page: 'bench',
     dialog: 'compare-title',
@@ -111,7 +121,7 @@ export const VIEWS: readonly View[] = [
     dialog: 'large-section-title',
     open: async (page) => {
       await button(page, text.sectionView.large).click();
-      await page.getByRole('dialog').locator('svg[data-state=bent]').waitFor();
+      await page.getByRole('dialog').locator('svg[data-state=bent]').first().waitFor();
     },
   },
   {
