@@ -20,9 +20,12 @@ interface Run {
 export const wavesFailures = signal<ReadonlyMap<string, string>>(new Map());
 /** Failures kept, as many as curves are. */
 const KEPT = 48;
+/** Longer than the pauses of a quick hand, whose next curve comes sooner while nothing else is solved [ms]. */
+const PATIENCE_MS = 150;
 
 let client: SolverClient | undefined;
 let running: Run | undefined;
+let waiting: ReturnType<typeof setTimeout> | undefined;
 
 const solver = (): SolverClient => {
   client ??= createSolverClient();
@@ -55,15 +58,21 @@ function awaiting(): { readonly key: string; readonly build: Build }[] {
   });
 }
 
+/** Runs with every change of what is awaited, and so puts the start off while changes come. */
 function plan(): void {
   const wanted = awaiting();
+  clearTimeout(waiting);
   if (running) {
     const { key, stop } = running;
     if (!wanted.some((each) => each.key === key)) stop.abort();
-    return;
+  } else if (wanted.length > 0) {
+    waiting = setTimeout(start, PATIENCE_MS);
   }
-  const [first] = wanted;
-  if (first) void untracked(() => solve({ ...first, stop: new AbortController() }));
+}
+
+function start(): void {
+  const [first] = untracked(awaiting);
+  if (first && !running) void solve({ ...first, stop: new AbortController() });
 }
 
 async function solve(run: Run): Promise<void> {
@@ -90,5 +99,11 @@ function refuse(key: string, why: string): void {
   wavesFailures.value = new Map([...wavesFailures.value, [key, why] as const].slice(-KEPT));
 }
 
-/** Starts following the document. */
-export const startWaves = (): (() => void) => effect(plan);
+/** Starts following the document. @returns ends it */
+export function startWaves(): () => void {
+  const dispose = effect(plan);
+  return () => {
+    dispose();
+    clearTimeout(waiting);
+  };
+}
