@@ -44,7 +44,11 @@ export const force = (page: Page, way: 'compression' | 'rebound' = 'compression'
 
 /** The lines on the chart as the charts library drew them. */
 export const drawnLines = (page: Page): Promise<(string | null)[]> =>
-  page.locator('.plot-board path.js-line').evaluateAll((lines) => lines.map((line) => line.getAttribute('d')));
+  page.locator('.plot-board path.js-line').evaluateAll((lines) => {
+    // An area has an outline too, which is not drawn.
+    const isDrawn = (line: Element) => Number.parseFloat(getComputedStyle(line).strokeWidth) > 0;
+    return lines.filter(isDrawn).map((line) => line.getAttribute('d'));
+  });
 
 /** What the charts library was given, line by line. */
 export const plotted = (page: Page): Promise<string[]> =>

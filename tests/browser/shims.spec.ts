@@ -29,7 +29,8 @@ describe('the shims', () => {
         ['yield', 3],
       ] as const) {
         const worst = Number.parseFloat((await reading(page, row).textContent()) ?? '');
-        expect(Math.min(...(await numbers(page, column)))).toBe(worst);
+        // One is read between two speeds, the other between two pressures.
+        expect(Math.min(...(await numbers(page, column)))).toBeCloseTo(worst, 1);
       }
     }));
 
