@@ -66,7 +66,7 @@ describe('without a network', () => {
       await fromMenu(page, keeping.projects.open);
       await page
         .getByRole('dialog')
-        .getByRole('button', { name: /reservoir/ })
+        .getByRole('button', { name: /Mountain-bike/ })
         .click();
       await page.getByRole('dialog').waitFor({ state: 'detached' });
       await kept(page);
