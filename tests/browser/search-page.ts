@@ -7,7 +7,7 @@ import type { PageOptions } from './harness.ts';
 
 /** The invented damper with a drawer of 60 shims, and the curve of a stack that it can lay as an aim. */
 function plantedProject(): string {
-  const { project, request } = plantedStudy();
+  const { project, request } = plantedStudy({}, 'auto');
   return JSON.stringify({ ...project, aims: [{ id: 'planted', name: 'Planted', points: request.aim }] });
 }
 

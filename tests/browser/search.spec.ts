@@ -28,7 +28,7 @@ describe('a search on the bench', () => {
   it('finds a planted stack within 2 %, previews it, makes it a build, and takes that back', () =>
     onSearch(async (page) => {
       await withoutReserves(page);
-      await setEffort(page, { starts: 3, steps: 250, seed: 7, cores: 2 });
+      await setEffort(page, { starts: 16, steps: 300, seed: 7, cores: 2 });
       await begin(page);
       await inPhase(page, 'finished');
       expect(await percentOff(page, 1)).toBeLessThan(2);
@@ -71,8 +71,8 @@ describe('a search on the bench', () => {
       await setEffort(page, SHORT);
       await begin(page);
       await inPhase(page, 'finished');
-      const { project, request } = plantedStudy();
-      const { judgement, usualReserves } = presentStacks(project, request, 'large-deflection');
+      const { project, request } = plantedStudy({}, 'auto');
+      const { judgement, usualReserves } = presentStacks(project, request, 'auto');
       if (!judgement) throw new Error('the present stack does not solve');
       const said = async (): Promise<string> => (await page.locator('[data-present]').textContent()) ?? '';
       expect(await said()).toContain(`${judgement.rms_N.toFixed(0)} N`);

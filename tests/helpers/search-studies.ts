@@ -1,7 +1,7 @@
 /** A search with a planted answer on an invented damper: the aim is the curve of a stack that the drawer can lay. */
 import type { DrawerShim, Project, ShimRow } from '../../src/model/project.ts';
 import type { SearchRequest } from '../../src/model/search-request.ts';
-import { forceCurveForBuild } from '../../src/solver/index.ts';
+import { forceCurveForBuild, type TheoryChoice } from '../../src/solver/index.ts';
 import { loadDemo } from './demo-curves.ts';
 
 const DIAMETERS_MM = [34, 32, 30, 28, 26, 24, 22, 20, 18, 16];
@@ -40,17 +40,24 @@ export function withCompression(project: Project, shims: readonly ShimRow[]): Pr
 }
 
 /** Force less gas of the baseline, the aim of a search for it. */
-export function aimOf(project: Project, speeds_m_s: readonly number[]): SearchRequest['aim'] {
-  const { points } = forceCurveForBuild(project, project.baselineBuild, { speeds_m_s, theory: 'large-deflection' });
+export function aimOf(
+  project: Project,
+  speeds_m_s: readonly number[],
+  theory: TheoryChoice = 'large-deflection',
+): SearchRequest['aim'] {
+  const { points } = forceCurveForBuild(project, project.baselineBuild, { speeds_m_s, theory });
   return points.map((point) => {
     if (point.status !== 'converged') throw new Error(`no force at ${point.shaftSpeed_m_s} m/s: ${point.reason}`);
     return { shaftSpeed_m_s: point.shaftSpeed_m_s, force_N: point.force_N - point.gasForce_N };
   });
 }
 
-export function plantedStudy(limits: SearchRequest['limits'] = {}): { project: Project; request: SearchRequest } {
+export function plantedStudy(
+  limits: SearchRequest['limits'] = {},
+  theory?: TheoryChoice,
+): { project: Project; request: SearchRequest } {
   const project = demoWithDrawer();
-  const aim = aimOf(withCompression(project, PLANTED), SPEEDS);
+  const aim = aimOf(withCompression(project, PLANTED), SPEEDS, theory);
   const request: SearchRequest = {
     buildId: project.baselineBuild,
     places: ['pistonCompression'],

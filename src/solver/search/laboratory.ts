@@ -6,6 +6,7 @@ import { eachStack } from '../damper/damper-valves.ts';
 import type { StackPlace } from '../damper/types.ts';
 import type { Theory } from '../types.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
+import type { Goal } from './align-goal.ts';
 import { pressureGrid } from './pressure-grid.ts';
 import { type OpeningSamples, sampleOpenings } from './sample-openings.ts';
 import { stayingTables } from './staying-tables.ts';
@@ -20,8 +21,8 @@ export type Samples = ReadonlyMap<StackPlace, OpeningSamples>;
 export interface Laboratory {
   /** Openings of one stack; undefined where it does not solve. */
   readonly sample: (place: StackPlace, sizes: readonly number[], theory: Theory) => OpeningSamples | undefined;
-  /** Distance of the damper with these openings from the aim, raised where a limit is broken [N]. */
-  readonly cost: (arrangement: Arrangement, samples: Samples) => number;
+  /** Distance of the damper with these openings from the aim of a goal, raised where a limit is broken [N]. */
+  readonly cost: (arrangement: Arrangement, samples: Samples, goal: Goal) => number;
   /** Root mean square of the aim [N]. */
   readonly aimScale_N: number;
 }
@@ -55,10 +56,10 @@ export function laboratoryOf(problem: SearchProblem): Laboratory {
     if (!table) throw new Error(`the stack ${place} is neither searched nor kept`);
     return table;
   };
-  const cost: Laboratory['cost'] = (arrangement, samples) => {
+  const cost: Laboratory['cost'] = (arrangement, samples, goal) => {
     const tables = eachStack(damper, (place) => tableAt(place, samples));
-    const points = trialPoints(withStacks(damper, arrangement, supply), tables, aim);
-    return distanceOf(points, aim) + aimScale_N * brokenBy(points, samples, grids, limits);
+    const points = trialPoints(withStacks(damper, arrangement, supply), tables, goal.aim);
+    return distanceOf(points, goal.aim) + aimScale_N * brokenBy(points, samples, grids, goal.limits);
   };
   return { sample, cost, aimScale_N };
 }
