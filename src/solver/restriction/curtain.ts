@@ -43,7 +43,7 @@ export function curtainResistances(opening: CurtainOpening, fluid: FluidState, C
 
 /** Restriction of an opening of `gap_m`; closed at 0. */
 export function curtain(opening: CurtainOpening, fluid: FluidState, Cd: number): Restriction {
-  if (!(opening.gap_m > 0)) return closedPath;
+  if (opening.gap_m <= 0) return closedPath;
   const { a, b } = curtainResistances(opening, fluid, Cd);
   const area_m2 = curtainArea(opening);
   return { ...quadraticLoss(a, b), throat_m2: () => area_m2 };

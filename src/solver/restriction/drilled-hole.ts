@@ -27,6 +27,8 @@ import type { FluidState, Holes, Restriction } from './types.ts';
 /** Up to here a hole counts as sharp-edged. */
 const SHARP_BELOW = 0.5;
 
+const FORWARD = { low: 0, high: Number.POSITIVE_INFINITY };
+
 /** Left over of a flow that is sought, relative to it. */
 const TOLERANCE = 1e-14;
 
@@ -50,7 +52,7 @@ export function drilledHole(holes: Holes, fluid: FluidState, coefficients: Coeff
   const guess = velocityGuess(holes, s, fluid);
   const velocityAt = (flow: number): Solved => {
     const excess = (V: number) => Q(V) - flow;
-    return secantRoot(excess, guess(flow), TOLERANCE * flow, () => risingRoot(excess, flow / A));
+    return secantRoot(excess, guess(flow), FORWARD, TOLERANCE * flow, () => risingRoot(excess, flow / A));
   };
   return {
     flow: (drop) => mapSolved(idealVelocity(drop), Q),

@@ -36,7 +36,7 @@ export function needleArea({ holeDiameter_m: d, coneAngle_rad, travel_m: x }: Ne
 /** The gap between needle and edge, without the hole behind it; closed at no travel. */
 export function needleGap(gap: NeedleGap, fluid: FluidState, Cd: number): Restriction {
   const s = gap.travel_m * Math.sin(gap.coneAngle_rad / 2);
-  if (!(s > 0)) return closedPath;
+  if (s <= 0) return closedPath;
   const A = needleArea(gap);
   const creeping = (32 * fluid.dynamicViscosity_Pa_s) / (Math.PI * A * s);
   return { ...quadraticLoss(creeping, jetResistance(fluid.density_kg_m3, Cd, A)), throat_m2: () => A };

@@ -21,6 +21,7 @@ export function series(first: Restriction, second: Restriction): Restriction {
     return secantRoot(
       (x) => excess(x, dp),
       { x: share * dp, slope: share },
+      { low: 0, high: dp },
       TOLERANCE * dp,
       () => bracketedRoot((x) => excess(x, dp), 0, dp),
     );

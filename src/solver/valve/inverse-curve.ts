@@ -37,12 +37,13 @@ export function inverseCurve(
     const guess = guessAt(wanted);
     const slope = (guess - guessAt(wanted * (1 - STEP))) / (wanted * STEP);
     const excess = (at: number) => quantity(at) - wanted;
-    return secantRoot(excess, { x: guess, slope }, TOLERANCE * wanted, () => {
-      const above = Math.max(
-        values.findIndex((value) => value >= wanted),
-        1,
-      );
-      return bracketedRoot(excess, from[above - 1], from[above]);
-    });
+    const above = Math.max(
+      values.findIndex((value) => value >= wanted),
+      1,
+    );
+    const range = { low: from[above - 1], high: from[above] };
+    return secantRoot(excess, { x: guess, slope }, range, TOLERANCE * wanted, () =>
+      bracketedRoot(excess, range.low, range.high),
+    );
   };
 }

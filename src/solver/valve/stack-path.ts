@@ -77,7 +77,7 @@ export function stackPath(valve: ValveInput, fluid: FluidState, coefficients: Co
   const c = momentumResistance(valve, fluid.density_kg_m3, coefficients.portMomentum);
   const openingOf = (h: number) => ({ innerRadius_m, outerRadius_m, gap_m: h, coveredFraction: phi });
   const at = (P: number, h: number): StackFlow => {
-    const open = h > 0 ? curtainResistances(openingOf(h), fluid, coefficients.jetDischarge) : closed;
+    const open = h <= 0 ? closed : curtainResistances(openingOf(h), fluid, coefficients.jetDischarge);
     const shims = valve.notches ? besideNotches(P, phi, c, open, notches) : alone(P, phi, c, open);
     const { shimDrop_Pa, curtain_m3_s, notches_m3_s } = shims;
     const portDrop_Pa = valueOrNaN(ports.drop(curtain_m3_s + notches_m3_s));
@@ -117,7 +117,9 @@ function besideNotches(P: number, phi: number, c: number, { a, b }: Resistances,
     c === 0
       ? most
       : valueOrNaN(
-          secantRoot(excess, { x: most, slope: 1 / phi }, TOLERANCE * P, () => bracketedRoot(excess, 0, most)),
+          secantRoot(excess, { x: most, slope: 1 / phi }, { low: 0, high: most }, TOLERANCE * P, () =>
+            bracketedRoot(excess, 0, most),
+          ),
         );
   return { shimDrop_Pa: p, curtain_m3_s: curtainFlow(p), notches_m3_s: notchFlow(p) };
 }

@@ -58,4 +58,13 @@ describe('inverseCurve', () => {
     const holed = (at: number) => (at > 2 && at < 4 ? Number.NaN : at);
     expect(inverseCurve(x, x.map(holed), holed)(3)).toMatchObject({ status: 'not-converged' });
   });
+
+  it('finds the value between its samples, though the curve comes back to it beyond them', () => {
+    // Beyond the last sample the curve has fallen to the wanted value and stays there; a corner throws the secant out to it.
+    const corner = (at: number) => (at < 7 ? 1e-3 * at : 7e-3 + (at - 7) * 1e3);
+    for (const at of [4.5, 6.9, 6.9999, 7.0001]) {
+      const hump = (x: number) => (x < 0 || x > 8 ? corner(at) : corner(x));
+      expect(Math.abs(value(inverseCurve(x, x.map(hump), hump)(corner(at))) / at - 1)).toBeLessThan(1e-9);
+    }
+  });
 });

@@ -95,4 +95,32 @@ describe('the path under the shims', () => {
       }),
     );
   });
+
+  it('keeps the balance of momentum however small its ports are beside its notches', () => {
+    // The square of the flow would balance against a suction under the shims too: a second root, which is none.
+    const log = (min: number, max: number) =>
+      fc.double({ min: Math.log(min), max: Math.log(max), noNaN: true }).map(Math.exp);
+    const opening = fc.oneof(fc.constant(0), log(1e-7, 1e-3));
+    fc.assert(
+      fc.property(log(1e-9, 1e-4), log(0.05, 1), log(0.01, 1e7), opening, log(1e-5, 5e-3), (A, phi, P, h, width_m) => {
+        const ports = { ...valve.ports, count: 1, area_m2: A, coveredFraction: phi };
+        const { shimDrop_Pa, curtain_m3_s, notches_m3_s } = path(0.5, {
+          ...valve,
+          ports,
+          notches: { count: 6, width_m },
+        }).at(P, h);
+        const m = Math.min(A / (phi * ZONE_M2), 1);
+        const jets = (phi * m * RHO * (curtain_m3_s + notches_m3_s) ** 2) / (2 * A * A);
+        expect(shimDrop_Pa).toBeGreaterThan(0);
+        expect(notches_m3_s).toBeGreaterThan(0);
+        expect(relative(phi * shimDrop_Pa + jets, P)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  it('has no flow where the opening is no number, rather than that of a closed one', () => {
+    for (const notches of [{}, { notches: { count: 3, width_m: 1e-3 } }]) {
+      expect(path(0.5, { ...valve, ...notches }).at(1e5, Number.NaN).curtain_m3_s).toBeNaN();
+    }
+  });
 });
