@@ -9,6 +9,8 @@ export const squareMetresFromSquareMillimetres = (area_mm2: number): number => a
 export const cubicMetresFromMillilitres = (volume_mL: number): number => volume_mL / 1e6;
 export const pascalsFromGigapascals = (pressure_GPa: number): number => pressure_GPa * 1e9;
 export const pascalsFromMegapascals = (pressure_MPa: number): number => pressure_MPa * 1e6;
+export const megapascalsFromPascals = (pressure_Pa: number): number => pressure_Pa / 1e6;
+export const litresPerSecondFromCubicMetresPerSecond = (flow_m3_s: number): number => flow_m3_s * 1000;
 export const pascalsFromBars = (pressure_bar: number): number => pressure_bar * 1e5;
 export const newtonsPerMetreFromNewtonsPerMillimetre = (rate_N_mm: number): number => rate_N_mm * 1000;
 export const squareMetresPerSecondFromCentistokes = (viscosity_cSt: number): number => viscosity_cSt / 1e6;

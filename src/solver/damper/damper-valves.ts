@@ -17,7 +17,7 @@ import { roundHoles } from '../restriction/round-holes.ts';
 import { series } from '../restriction/series.ts';
 import type { Restriction } from '../restriction/types.ts';
 import { chosenTable, type TableChoice } from '../valve/chosen-table.ts';
-import { type ValveSetting, valveOn } from '../valve/explicit-valve.ts';
+import { type FailedValve, type Valve, type ValvePoint, type ValveSetting, valveOn } from '../valve/explicit-valve.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { parallelPaths } from '../valve/parallel-paths.ts';
 import type { StackSolver } from '../valve/stack-samples.ts';
@@ -82,16 +82,27 @@ export function tableOf(
 
 /** The valves with one set of coefficients. */
 export function valvesOn(tables: OpeningTables, damper: DamperInput, coefficients: Coefficients): DamperValves {
-  const valve = (place: StackPlace, table: OpeningTable) => valveOn(table, settingOf(place, damper, coefficients));
+  const valve = (place: StackPlace, table: OpeningTable) =>
+    namedValve(`${place} valve`, valveOn(table, settingOf(place, damper, coefficients)));
   const { base } = damper;
   return {
     compression: valve('compression', tables.compression),
     rebound: valve('rebound', tables.rebound),
     ...(base &&
       tables.base && {
-        base: { compression: valve('base', tables.base), refill: refillValve(base, damper.fluid, coefficients) },
+        base: {
+          compression: valve('base', tables.base),
+          refill: namedValve('refill check', refillValve(base, damper.fluid, coefficients)),
+        },
       }),
   };
+}
+
+/** A damper has several valves, so a failed one says which it is. */
+function namedValve(name: string, { atFlow, atDrop }: Valve): Valve {
+  const told = (point: ValvePoint | FailedValve): ValvePoint | FailedValve =>
+    point.status === 'converged' ? point : { ...point, reason: `${name}: ${point.reason}` };
+  return { atFlow: (Q) => told(atFlow(Q)), atDrop: (dp) => told(atDrop(dp)) };
 }
 
 function settingOf(place: StackPlace, damper: DamperInput, coefficients: Coefficients): ValveSetting {

@@ -18,6 +18,7 @@ import { valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { ConvergedLift, FailureStatus, Theory } from '../types.ts';
+import { flowInWords, pressureInWords } from './in-words.ts';
 import { inverseCurve } from './inverse-curve.ts';
 import { type OpeningTable, openingTable } from './opening-table.ts';
 import { type RisingPart, risingPart, samplePressures } from './rising-part.ts';
@@ -90,7 +91,9 @@ export function valveOn(stackTable: OpeningTable, setting: ValveSetting): Explic
   const model = valveModel(setting);
   const at = (P: number) => model.at(P, opening(P));
   const part = risingPart(samplePressures(stackTable), at);
-  const beyond = part.cut ? cutAt(part.cut) : endedAt(end);
+  const ending = part.cut ? cutAt(part.cut, (P) => model.unsolvedAt(P, opening(P))) : endedAt(end);
+  const reach = reachOf(part);
+  const beyond = reach ? { ...ending, reason: `${ending.reason}; ${reach}` } : ending;
   const inverted = (quantity: 'flow' | 'drop') => {
     const values = part[quantity];
     const last = values.at(-1);
@@ -115,6 +118,8 @@ interface ValveModel {
   /** Flow through the whole valve and drop over it, at a mean pressure on the zone and the opening there; NaN where a path fails. */
   readonly at: (P: number, h: number) => { flow: number; drop: number };
   readonly point: (P: number, h: number) => ValvePoint;
+  /** The first path that gives no number there. */
+  readonly unsolvedAt: (P: number, h: number) => string | undefined;
 }
 
 function valveModel({ valve, bleed, leakage, poppet, fluid, coefficients }: ValveSetting): ValveModel {
@@ -145,20 +150,49 @@ function valveModel({ valve, bleed, leakage, poppet, fluid, coefficients }: Valv
       ];
       return { status: 'converged', drop_Pa, shimPressure_Pa: P, seatOpening_m: h, flows, throats };
     },
+    unsolvedAt: (P, h) => {
+      const stack = path.at(P, h);
+      const { bleed_m3_s, leakage_m3_s, poppet_m3_s = 0 } = flowsOf(stack, dropOver(stack));
+      const inOrder: readonly (readonly [string, number])[] = [
+        ['shims', stack.curtain_m3_s + stack.shimDrop_Pa],
+        ['notches', stack.notches_m3_s],
+        ['ports', stack.portDrop_Pa],
+        ['bleed', bleed_m3_s],
+        ['clearance of the piston', leakage_m3_s],
+        ['poppet', poppet_m3_s],
+      ];
+      return inOrder.find(([, value]) => !Number.isFinite(value))?.[0];
+    },
   };
 }
 
 const dropOver = ({ shimDrop_Pa, portDrop_Pa }: StackFlow): number => shimDrop_Pa + portDrop_Pa;
 
 /** The samples of a valve end before its table. */
-function cutAt({ reason, pressure_Pa }: NonNullable<RisingPart['cut']>): FailedValve {
-  if (reason === 'no-number') return { status: 'not-converged', reason: 'a path of the valve did not solve' };
-  const where = `${pressure_Pa.toPrecision(4)} Pa on the shims`;
-  return { status: 'beyond-table', reason: `above ${where} the valve would have several states at one speed` };
+function cutAt(
+  { reason, pressure_Pa, beyond_Pa }: NonNullable<RisingPart['cut']>,
+  unsolvedAt: (P: number) => string | undefined,
+): FailedValve {
+  if (reason === 'no-number') {
+    const path = unsolvedAt(beyond_Pa) ?? 'valve';
+    return { status: 'not-converged', reason: `the ${path} gave no number at ${onShims(beyond_Pa)}` };
+  }
+  return {
+    status: 'beyond-table',
+    reason: `above ${onShims(pressure_Pa)} the valve would have several states at one speed`,
+  };
 }
+
+const onShims = (pressure_Pa: number): string => `${pressureInWords(pressure_Pa)} on the shims`;
 
 /** A table that reached its own flow can still be asked for more than that. */
 const endedAt = ({ status, reason }: OpeningTable['end']): FailedValve =>
   status === 'reached'
-    ? { status: 'beyond-table', reason: 'the stack table was not built this far' }
+    ? { status: 'beyond-table', reason: 'more was wanted than the stack table was built for' }
     : { status, reason };
+
+/** What the valve has states up to; nothing where it has none but rest. */
+function reachOf({ flow, drop }: RisingPart): string | undefined {
+  const [Q, dp] = [flow.at(-1), drop.at(-1)];
+  return Q && dp ? `the valve is known up to ${flowInWords(Q)} at a drop of ${pressureInWords(dp)}` : undefined;
+}

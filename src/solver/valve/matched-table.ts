@@ -10,6 +10,7 @@
 import { pchip } from '../numeric/pchip.ts';
 import type { StackInput } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
+import { pressureInWords } from './in-words.ts';
 import type { OpeningTable, TableEnd } from './opening-table.ts';
 import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';
 
@@ -69,5 +70,5 @@ function endOf({ failures }: StackSamples, end: TableEnd): TableEnd {
   const [failure] = failures;
   if (!failure) return end;
   const { status, pressure_Pa, reason } = failure;
-  return { status, reason: `the changed stack did not solve at ${pressure_Pa.toPrecision(4)} Pa: ${reason}` };
+  return { status, reason: `the changed stack did not solve at ${pressureInWords(pressure_Pa)}: ${reason}` };
 }

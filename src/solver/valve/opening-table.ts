@@ -10,6 +10,7 @@ import type { StackTable } from '../damper/types.ts';
 import { type Interpolant, pchip } from '../numeric/pchip.ts';
 import type { ConvergedLift, FailureStatus, LiftResult, StackInput, Theory } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
+import { pressureInWords } from './in-words.ts';
 import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';
 
 /** Pressures tried first, and how they go on [Pa]. */
@@ -156,10 +157,10 @@ function endOf(stack: StackInput, { points, failures }: StackSamples, enough: (p
     const { status, pressure_Pa, reason } = failure;
     return {
       status,
-      reason: `the stack did not solve at ${pressure_Pa.toPrecision(4)} Pa across its shims: ${reason}`,
+      reason: `the stack did not solve at ${pressureInWords(pressure_Pa)} across its shims: ${reason}`,
     };
   }
-  const at = `${(last?.pressure_Pa ?? 0).toPrecision(4)} Pa across the shims`;
+  const at = `${pressureInWords(last?.pressure_Pa ?? 0)} across the shims`;
   const lifts = last !== undefined && isExcessive(stack, last);
   const why = lifts
     ? `the face shim lifts by more than ${LARGEST_LIFT_RATIO} of its free width`

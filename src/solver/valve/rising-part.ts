@@ -13,8 +13,8 @@ export interface RisingPart {
   readonly pressure: readonly number[];
   readonly flow: readonly number[];
   readonly drop: readonly number[];
-  /** Why the samples end before the table does; the pressure of the last good one [Pa]. */
-  readonly cut?: { readonly reason: 'falls' | 'no-number'; readonly pressure_Pa: number };
+  /** Why the samples end before the table does; the pressure of the last good one, and that of the first that is none [Pa]. */
+  readonly cut?: { readonly reason: 'falls' | 'no-number'; readonly pressure_Pa: number; readonly beyond_Pa: number };
 }
 
 /** Samples put between two points of the table. */
@@ -61,7 +61,8 @@ export function risingPart(
   };
   if (end < 0) return part;
   const isNumber = Number.isFinite(points[end].flow) && Number.isFinite(points[end].drop);
-  return { ...part, cut: { reason: isNumber ? 'falls' : 'no-number', pressure_Pa: part.pressure.at(-1) ?? 0 } };
+  const reason = isNumber ? 'falls' : 'no-number';
+  return { ...part, cut: { reason, pressure_Pa: part.pressure.at(-1) ?? 0, beyond_Pa: pressures_Pa[end] } };
 }
 
 /** The drop rises strictly; so does the flow, once there is one. */

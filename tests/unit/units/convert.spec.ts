@@ -7,6 +7,8 @@ describe('toSI', () => {
     expect(toSI(0.15, 'length', 'mm')).toBe(si.metresFromMillimetres(0.15));
     expect(toSI(206, 'modulus', 'GPa')).toBe(si.pascalsFromGigapascals(206));
     expect(toSI(0.2, 'pressure', 'MPa')).toBe(si.pascalsFromMegapascals(0.2));
+    expect(fromSI(2e5, 'pressure', 'MPa')).toBe(si.megapascalsFromPascals(2e5));
+    expect(fromSI(0.001, 'flow', 'L/min') / 60).toBe(si.litresPerSecondFromCubicMetresPerSecond(0.001));
     expect(toSI(10, 'pressure', 'bar')).toBe(si.pascalsFromBars(10));
     expect(toSI(90, 'volume', 'mL')).toBe(si.cubicMetresFromMillilitres(90));
     expect(toSI(15, 'kinematicViscosity', 'cSt')).toBe(si.squareMetresPerSecondFromCentistokes(15));

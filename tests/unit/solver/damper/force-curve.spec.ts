@@ -119,10 +119,15 @@ describe('forceCurve', () => {
   });
 
   it('gives a failed point its reason and the other points their numbers', () => {
-    const { points, stacks } = curve([-0.1, 0.1, 3], {}, { failsAbove_Pa: 5e5 });
-    expect(points.map(({ status }) => status)).toEqual(['converged', 'converged', 'not-converged']);
-    expect(points[2]).toMatchObject({ shaftSpeed_m_s: 3, reason: expect.stringContaining('asked to fail') });
-    expect(points[2]).not.toHaveProperty('force_N');
+    const { points, stacks } = curve([-3, -0.1, 0.1, 3], {}, { failsAbove_Pa: 5e5 });
+    const [pulled, , , pushed] = points;
+    expect(points.map(({ status }) => status)).toEqual(['not-converged', 'converged', 'converged', 'not-converged']);
+    expect(pulled).toMatchObject({
+      reason: expect.stringMatching(/^rebound valve: .* MPa across its shims: asked to/),
+    });
+    expect(pushed).toMatchObject({ reason: expect.stringMatching(/^compression valve: .*; the valve is known up to/) });
+    expect(pushed).toMatchObject({ shaftSpeed_m_s: 3 });
+    expect(pushed).not.toHaveProperty('force_N');
     expect(stacks.compression.failures).not.toEqual([]);
   });
 

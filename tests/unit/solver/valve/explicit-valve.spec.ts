@@ -4,11 +4,13 @@ import { DEFAULT_COEFFICIENTS } from '../../../../src/solver/restriction/coeffic
 import { drilledHole } from '../../../../src/solver/restriction/drilled-hole.ts';
 import { poppet } from '../../../../src/solver/restriction/poppet.ts';
 import {
+  type FailedValve,
   tableReaching,
   type ValvePoint,
   type ValveSetting,
   valveOn,
 } from '../../../../src/solver/valve/explicit-valve.ts';
+import type { LiftSolver } from '../../../../src/solver/valve/stack-samples.ts';
 import { type LinearStack, linearStack } from '../../../helpers/linear-stack.ts';
 import { SETTING, STACK } from '../../../helpers/valve-setting.ts';
 
@@ -128,7 +130,15 @@ describe('a valve on the table of its stack', () => {
       reason: expect.stringContaining('asked to fail'),
     });
     expect(build({}, { failsAbove_Pa: -1 }).atFlow(0)).toMatchObject({ status: 'not-converged' });
-    expect(build().atFlow(1)).toMatchObject({ status: 'beyond-table' });
+    // What it was built for, by the flow it reaches and the drop there.
+    const far = build().atFlow(1);
+    expect(far).toMatchObject({
+      status: 'beyond-table',
+      reason: expect.stringMatching(/more was wanted.*known up to/),
+    });
+    const [, reach, drop] = /up to ([\d.]+) L\/s at a drop of ([\d.]+) MPa/.exec((far as FailedValve).reason) ?? [];
+    expect(Number(reach)).toBeGreaterThan(1);
+    expect((solvedAt(Number(reach) * 0.999e-3).drop_Pa / 1e6) * 1.002).toBeCloseTo(Number(drop), 2);
     const tooMuch = build({ bleed: closedPath }, { compliance_m_Pa: 1e-15 }, 1).atFlow(1);
     expect(tooMuch).toMatchObject({ status: 'beyond-table', reason: expect.stringContaining('does not pass') });
   });
@@ -138,7 +148,24 @@ describe('a valve on the table of its stack', () => {
       flow: () => ({ status: 'not-converged', iterations: 0, residual: 1, reason: 'x' }) as const,
       drop: bleed.drop,
     };
-    expect(build({ bleed: broken }).atFlow(1e-4)).toMatchObject({ status: 'not-converged' });
+    const reason = expect.stringContaining('the bleed gave no number at 0 MPa on the shims');
+    expect(build({ bleed: broken }).atFlow(1e-4)).toMatchObject({ status: 'not-converged', reason });
+    const poppetless = build({ poppet: broken }).atFlow(1e-4);
+    expect(poppetless).toMatchObject({
+      status: 'not-converged',
+      reason: expect.stringContaining('the poppet gave no'),
+    });
+  });
+
+  it('fails, not guesses, where its table has an opening that is no number', () => {
+    const holed: LiftSolver = (stack, pressures, theory) => {
+      const { points } = linearStack(STACK)(stack, pressures, theory);
+      const without = (p: (typeof points)[number]) => (p.pressure_Pa > 5e5 ? { ...p, seatOpening_m: Number.NaN } : p);
+      return { theory, points: points.map(without) };
+    };
+    const on = valveOn(tableReaching(holed, [SETTING], 'small-deflection', 1e-2), SETTING);
+    expect(on.atFlow(5e-3)).toMatchObject({ status: 'not-converged', reason: expect.stringContaining('shims') });
+    expect(on.atFlow(1e-5)).toMatchObject({ status: 'converged' });
   });
 
   it('takes the land only as far as the face shim reaches', () => {
