@@ -29,6 +29,7 @@ const MONOTUBE_KEYS = [
   'airRelease',
   'gasPressureNeededAbsolute_bar',
   'gasPressureNeededGauge_bar',
+  'compressionVoid_L_min',
   'reboundVoid_L_min',
   'theory',
 ];
@@ -56,6 +57,21 @@ describe.concurrent('shimwright pressures', () => {
     const held = (point: Record<string, number>) => point.reservoirPressureAbsolute_bar - point.gasPressureAbsolute_bar;
     expect(held(compression)).toBeCloseTo(0.16977, 5);
     expect(held(rebound)).toBeCloseTo(-0.16977, 5);
+  });
+
+  it('tells of a floating piston that its friction keeps standing: the void is beside it', async () => {
+    const cartridge = soundCartridge();
+    const separator = { kind: 'floating-piston', diameter_mm: 30, friction_N: 300 } as const;
+    const stuck = { ...cartridge, gas: { ...cartridge.gas, gaugePressure_bar: 0, separator } };
+    const words = ['pressures', '-', '--speeds-m-s=-0.05', '--position=0', '--json'];
+    const { stdout, stderr } = await runCli(words, JSON.stringify(stuck));
+    const [point] = JSON.parse(stdout).points;
+    expect(point.reservoirPressureAbsolute_bar).toBeCloseTo(ATMOSPHERE_BAR, 9);
+    // Source: the leg leaves the air by A v, pi/4 * D^2 * 0.05 m/s, and no void opens elsewhere.
+    const leg_mm = stuck.damper.legDiameter_mm ?? stuck.damper.rodDiameter_mm;
+    const all_L_min = (Math.PI / 4) * leg_mm ** 2 * 0.05 * 0.06;
+    expect(point.reservoirVoid_L_min + point.compressionVoid_L_min + point.reboundVoid_L_min).toBeCloseTo(all_L_min, 9);
+    expect(stderr).toContain(`in the reservoir chamber a void opens at ${point.reservoirVoid_L_min.toFixed(2)} L/min`);
   });
 
   it('follows the gas through the stroke: p V^n with absolute p', async () => {
@@ -124,6 +140,7 @@ describe.concurrent('shimwright pressures', () => {
       'reservoirPressureAbsolute_bar',
       'reservoirPressureGauge_bar',
       ...MONOTUBE_KEYS.slice(6, 13),
+      'reservoirVoid_L_min',
       'compressionVoid_L_min',
       'reboundVoid_L_min',
       'theory',

@@ -32,14 +32,15 @@ export const anyMonotube: fc.Arbitrary<DamperInput> = fc
     }),
     fluid: fc.record({ density_kg_m3: between(780, 900), dynamicViscosity_Pa_s: between(2e-3, 0.3) }),
     absolutePressure_Pa: between(2e5, 4e6),
+    separatorFriction_Pa: fc.constantFrom(0, 0, 2e4, 4e5),
   })
-  .map(({ bore, rodShare, absolutePressure_Pa, sliding_N, ...rest }) => ({
+  .map(({ bore, rodShare, absolutePressure_Pa, separatorFriction_Pa, sliding_N, ...rest }) => ({
     ...MONOTUBE,
     ...rest,
     boreDiameter_m: bore,
     rodDiameter_m: rodShare * bore,
     friction: { ...MONOTUBE.friction, sliding_N, breakaway_N: sliding_N },
-    gas: { ...MONOTUBE.gas, absolutePressure_Pa },
+    gas: { ...MONOTUBE.gas, absolutePressure_Pa, separatorFriction_Pa },
   }));
 
 export const anyStack: fc.Arbitrary<LinearStack> = fc.record({

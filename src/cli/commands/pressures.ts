@@ -23,9 +23,11 @@ const both = (key: string, heading: string, read: (point: ForcePoint) => number)
   { key: `${key}Gauge_bar`, heading: `${heading} bar gauge`, read: (point) => gauge_bar(read(point)) },
 ];
 
-const void_L_min = (chamber: 'compression' | 'rebound'): PressureColumn => ({
+type Chamber = keyof NonNullable<ForcePoint['voids_m3_s']>;
+
+const void_L_min = (chamber: Chamber, heading?: string): PressureColumn => ({
   key: `${chamber}Void_L_min`,
-  heading: `${chamber} void L/min`,
+  ...(heading && { heading }),
   read: ({ voids_m3_s }) => litresPerMinute(voids_m3_s?.[chamber] ?? 0),
 });
 
@@ -54,8 +56,10 @@ function pressureColumns({ layout }: Damper): PressureColumn[] {
     { key: 'airReleaseMargin_bar', heading: 'margin bar', read: (p) => bar(p.gasPressure_Pa - p.gasPressureNeeded_Pa) },
     { key: 'airRelease', heading: 'air release', read: (p) => p.airRelease },
     ...both('gasPressureNeeded', 'gas needed', (p) => p.gasPressureNeeded_Pa),
-    ...(hasBase ? [void_L_min('compression')] : []),
-    void_L_min('rebound'),
+    // Next to the gas only a floating piston that stands still opens one: that the remarks tell.
+    ...(hasBase ? [void_L_min('reservoir')] : []),
+    void_L_min('compression', hasBase ? 'compression void L/min' : undefined),
+    void_L_min('rebound', 'rebound void L/min'),
   ];
 }
 

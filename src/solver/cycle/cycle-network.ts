@@ -6,6 +6,7 @@
  *   Q_i = steady(p_i - p_parent) + checks - d_i v,   dz_i/dt = -q_i + sum of q of the chambers behind + s_i v/s0
  * A valve passes volume as it is in the chamber, so its content flow is q = Q / s(p_i); then a slow stroke gives back the static flow exactly.
  * Force: F = sum s_i (p_i - p_atm) + friction(v) + stop(x, v). What the whole root holds, M, never changes.
+ * Oil cannot hold on to a floating piston that its friction keeps back: there is no state where that would pull it below air release.
  * Source: balance of volume. Left out: inertia of oil and of the floating piston, walls that give, oil that drags on the piston.
  *
  * symbol   unit   meaning
@@ -34,9 +35,6 @@ interface LinkCheck {
 
 /** Speed over which the friction of a floating piston turns, as that of the shaft [m/s]. */
 const SEPARATOR_TURNS_M_S = 1e-3;
-
-/** Share of its last drop from which on a table counts as at its end. */
-const NEAR_END = 0.99;
 
 /** Holds the damper at one moment; every array has one entry a chamber, the root first. */
 export class CycleNetwork {
@@ -188,20 +186,6 @@ export class CycleNetwork {
     return sum;
   }
 
-  /** The valve whose table ends at the drop that is on it, in words. */
-  get valveAtEnd(): string | undefined {
-    for (const [k, { name, parent, link }] of this.model.chambers.entries()) {
-      const drop = this.#drop(k + 1);
-      const end = drop < 0 ? this.#steady[k].first : this.#steady[k].last;
-      if (!(drop / end > NEAR_END)) continue;
-      const { endReason } = drop < 0 ? link.inward : link.outward;
-      const way = drop < 0 ? `${parent} to ${name}` : `${name} to ${parent}`;
-      const megapascals = (Math.abs(end) / 1e6).toPrecision(4);
-      return `the valve from ${way} ends at a drop of ${megapascals} MPa${endReason ? ` (${endReason})` : ''}`;
-    }
-    return undefined;
-  }
-
   #volume(i: number, x: number): number {
     return this.#extended[i] - this.#swept[i] * x;
   }
@@ -219,7 +203,8 @@ export class CycleNetwork {
     this.content_m3[0] = m;
     this.gasPressure_Pa = gasPressure(gas, this.oil, m, this.#volume(0, this.position_m));
     const held = gas.separatorFriction_Pa;
-    this.pressure_Pa[0] = this.gasPressure_Pa + (held && held * Math.tanh(this.speed_m_s / SEPARATOR_TURNS_M_S));
+    const outer = this.gasPressure_Pa + (held && held * Math.tanh(this.speed_m_s / SEPARATOR_TURNS_M_S));
+    this.pressure_Pa[0] = held > 0 && outer < this.oil.floor_Pa ? Number.NaN : outer;
   }
 
   /** Volume over content of the oil that leaves or enters chamber i. */

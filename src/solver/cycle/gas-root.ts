@@ -36,15 +36,10 @@ export function gasPressure(gas: CycleGas, oil: OilState, m: number, V: number):
   return Number.NaN;
 }
 
-/** Volume of the gas at pressure p. */
-export const gasVolume = (
-  { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n }: CycleGas,
-  p: number,
-): number => V0 * (p0 / p) ** (1 / n);
-
 /** E of the gas at pressure p [J]. */
 export function gasEnergy(gas: CycleGas, p: number): number {
   const { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n } = gas;
-  if (n === 1) return p0 * V0 * Math.log(p / p0);
-  return (p * gasVolume(gas, p) - p0 * V0) / (n - 1);
+  const x = Math.log(p / p0);
+  // (p V - p0 V0)/(n - 1), without the loss of digits as n nears 1.
+  return n === 1 ? p0 * V0 * x : (p0 * V0 * Math.expm1((1 - 1 / n) * x)) / (n - 1);
 }

@@ -72,6 +72,7 @@ function pressureTable(oil: AeratedOil, floor_Pa: number): HermiteTable {
 function enthalpyOf({ bulkModulus_Pa: K, airFraction: a0, airExponent: n }: AeratedOil, p: number): number {
   const p0 = STANDARD_ATMOSPHERE_PA;
   const liquid = -(1 - a0) * K * Math.expm1(-(p - p0) / K);
-  const air = n === 1 ? Math.log(p / p0) : ((p / p0) ** (1 - 1 / n) - 1) / (1 - 1 / n);
+  const [x, share] = [Math.log(p / p0), 1 - 1 / n];
+  const air = share === 0 ? x : Math.expm1(share * x) / share;
   return liquid + a0 * p0 * air;
 }

@@ -17,6 +17,7 @@ import type { SolveHooks } from '../types.ts';
 import { checkModel, checkOptions } from './check-model.ts';
 import { CycleNetwork } from './cycle-network.ts';
 import { sampleTimes, seriesOf } from './cycle-series.ts';
+import { causeOfEnd } from './run-end.ts';
 import type {
   CycleEnergy,
   CycleModel,
@@ -157,15 +158,13 @@ function failed(
 ): FailedCycle {
   network.read(time, state);
   const pressures = network.names.map((name, i) => `${name} ${(network.pressure_Pa[i] / 1e6).toPrecision(4)} MPa`);
-  return {
-    status,
-    time_s: time,
-    reason: `${network.valveAtEnd ?? IN_WORDS[status]}; absolute pressures there: ${pressures.join(', ')}`,
-  };
+  const end = causeOfEnd(network) ?? { status, reason: IN_WORDS[status] };
+  const reason = `${end.reason}; absolute pressures there: ${pressures.join(', ')}`;
+  return { status: end.status, time_s: time, reason };
 }
 
 const IN_WORDS: Record<Exclude<StiffResult['status'], 'finished'>, string> = {
   'step-too-small': 'the steps became too small to go on',
   'too-many-steps': 'the run took more steps than it may',
-  'not-a-number': 'a valve was asked for more than its table holds, or a pressure rose beyond 1 GPa',
+  'not-a-number': 'a pressure rose beyond 1 GPa, or the gas has no room left',
 };

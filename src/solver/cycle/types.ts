@@ -149,7 +149,8 @@ export interface CycleRun {
 }
 
 export interface FailedCycle {
-  readonly status: Exclude<StiffStatus, 'finished'> | 'valve';
+  /** `valve`: it has no state at all; `beyond-table`: it is not known as far as the run went; `separator`: see cycle-network.ts. */
+  readonly status: Exclude<StiffStatus, 'finished'> | 'valve' | 'beyond-table' | 'separator';
   /** When it ended; absent when it never began. */
   readonly time_s?: number;
   readonly reason: string;

@@ -3,7 +3,8 @@
  *   F = p_c A_p - p_r (A_p - A_r) - p_s A_r + (p_s - p_atm) A_g + friction + stop
  * p_s is what the oil next to the gas stands at; in a monotube that is the compression chamber itself. A_g is what leaves the gas
  * per metre of stroke: the rod, or in a fork the leg, on whose seal the air acts. For A_g = A_r the two terms with p_s come
- * down to -p_atm A_r. A floating piston holds a pressure by its friction: p_s = p_gas + sign(v) p_f.
+ * down to -p_atm A_r. A floating piston holds a pressure by its friction: p_s = p_gas + sign(v) p_f, but the oil there falls no
+ * lower than to air release. Where that would be, the piston stands still, and what the gas would have gained opens as a void.
  * v and F are positive in compression. At rest the friction is anywhere in a band to both sides; 0 is reported.
  * Source: balance of forces on rod and piston. Left out: compressibility, inertia of the oil, leakage past the rod seal,
  * drag of the oil in the clearance of the piston.
@@ -31,25 +32,35 @@ export function damperPoint(
   airReleasePressure_Pa: number,
   v: number,
 ): ForcePoint | FailedForce {
-  const { gas } = damper;
-  const p_s = gas.absolutePressure_Pa + Math.sign(v) * gas.separatorFriction_Pa;
+  const { absolutePressure_Pa: p_gas, separatorFriction_Pa: p_f } = damper.gas;
+  const held_Pa = Math.sign(v) * p_f;
+  const p_s = Math.max(p_gas + held_Pa, Math.min(p_gas, airReleasePressure_Pa));
   const state = networkState(network, v, p_s, airReleasePressure_Pa);
   if (state.status !== 'converged') return failedForce(v, state);
   const { compression, rebound } = state.chambers;
-  const gasPressureNeeded_Pa = airReleasePressure_Pa + state.deepest_Pa + gas.absolutePressure_Pa - p_s;
+  const gasPressureNeeded_Pa = airReleasePressure_Pa + state.deepest_Pa - held_Pa;
+  const voids = voidsIn({ compression, rebound });
   return {
     ...forcePoint(damper, v, { p_s, p_c: compression?.pressure_Pa ?? p_s, rebound }),
     ...(compression && { base: basePoint(damper, compression, p_s) }),
-    airRelease: gas.absolutePressure_Pa < gasPressureNeeded_Pa,
-    ...voidsIn({ compression, rebound }),
+    airRelease: p_gas < gasPressureNeeded_Pa,
+    ...(p_s > p_gas + held_Pa ? { voids_m3_s: withVoidAtGas(damper, voids, v) } : voids && { voids_m3_s: voids }),
     gasPressureNeeded_Pa,
   };
 }
 
-function voidsIn(chambers: Partial<Record<ChamberName, ChamberState>>): Pick<ForcePoint, 'voids_m3_s'> {
+type Voids = NonNullable<ForcePoint['voids_m3_s']>;
+
+function voidsIn(chambers: Partial<Record<ChamberName, ChamberState>>): Voids | undefined {
   const open = Object.entries(chambers).filter(([, chamber]) => chamber && chamber.voidRate_m3_s > 0);
-  if (open.length === 0) return {};
-  return { voids_m3_s: Object.fromEntries(open.map(([name, { voidRate_m3_s }]) => [name, voidRate_m3_s])) };
+  if (open.length === 0) return undefined;
+  return Object.fromEntries(open.map(([name, { voidRate_m3_s }]) => [name, voidRate_m3_s]));
+}
+
+/** With the void beside a floating piston that stands still: what leaves the gas, less what the other voids take of it. */
+function withVoidAtGas(damper: DamperInput, voids: Voids = {}, v: number): Voids {
+  const others = Object.values(voids).reduce((sum, rate) => sum + rate, 0);
+  return { ...voids, [damper.base ? 'reservoir' : 'compression']: gasArea(damper) * Math.abs(v) - others };
 }
 
 interface Loads {

@@ -104,8 +104,8 @@ export interface ForcePoint {
   readonly base?: BasePoint;
   /** The lowest chamber would fall below the air-release pressure; it is held there, and the force with it. */
   readonly airRelease: boolean;
-  /** Where a chamber is held there: how fast a void opens in it [m3/s]. */
-  readonly voids_m3_s?: Readonly<Partial<Record<'compression' | 'rebound', number>>>;
+  /** Where a chamber is held there: how fast a void opens in it; beside a floating piston that stands still, in that next to the gas [m3/s]. */
+  readonly voids_m3_s?: Readonly<Partial<Record<'compression' | 'rebound' | 'reservoir', number>>>;
   /** Gas pressure (absolute) that would just prevent it [Pa]. */
   readonly gasPressureNeeded_Pa: number;
   /** The bleed cavitates: less passes than is counted, and the force is higher. Absent where nothing flows through it. */

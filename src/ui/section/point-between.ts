@@ -65,7 +65,7 @@ function jetsBetween({ jets: a = [] }: WithJets, { jets: b = [] }: WithJets, sha
 }
 
 function voidsBetween(a: ForcePoint, b: ForcePoint, share: number): Pick<ForcePoint, 'voids_m3_s'> {
-  const voids = optionalBetween(a.voids_m3_s ?? {}, b.voids_m3_s ?? {}, ['compression', 'rebound'], share);
+  const voids = optionalBetween(a.voids_m3_s ?? {}, b.voids_m3_s ?? {}, ['compression', 'rebound', 'reservoir'], share);
   return Object.keys(voids).length === 0 ? {} : { voids_m3_s: voids };
 }
 

@@ -90,6 +90,25 @@ describe('the layouts', () => {
     }
   });
 
+  it('leaves a floating piston standing where its friction would pull the oil below air release', () => {
+    // Source: balance of forces; the gas has 0.5 bar over air release, the seal holds 3 bar: 0.5 bar act, 2.5 bar are short.
+    const gas = { ...MONOTUBE.gas, absolutePressure_Pa: 101325 + 0.5e5, separatorFriction_Pa: 3e5 };
+    for (const damper of [MONOTUBE, WITH_RESERVOIR]) {
+      const [point] = curve({ ...damper, gas, bleed: { count: 4, diameter_m: 8e-3, length_m: 0 } }, [-0.01]);
+      const root = damper.base ? 'reservoir' : 'compression';
+      const others = Object.entries(point.voids_m3_s ?? {}).filter(([name]) => name !== root);
+      const rest = others.reduce((sum, [, rate]) => sum + rate, 0);
+      expect((point.voids_m3_s?.[root] ?? 0) + rest).toBeCloseTo(area(14e-3) * 0.01, 15);
+      expect(point.frictionForce_N).toBeCloseTo(-30 - 0.5e5 * area(14e-3), 9);
+      expect(point.dampingForce_N).toBeLessThan(0);
+      expect(point.airRelease).toBe(true);
+      expect(point.compressionPressure_Pa).toBeGreaterThanOrEqual(101325);
+      expect(point.gasPressureNeeded_Pa).toBeGreaterThanOrEqual(101325 + 3e5);
+    }
+    const [enough] = curve({ ...MONOTUBE, gas: { ...gas, absolutePressure_Pa: 101325 + 3.01e5 } }, [-0.01]);
+    expect([enough.airRelease, enough.voids_m3_s]).toEqual([false, undefined]);
+  });
+
   it('pushes harder in its hydraulic stop, and only there and on the way in', () => {
     const hydraulicStop = {
       end: 'compression',
