@@ -33,6 +33,7 @@ export function coarseTable(
     table: { theory, pressure_Pa, points: [], failures: [] },
     opening: pchip(pressure_Pa, opening_m),
     crackingPressure_Pa: pressure_Pa[lastClosed],
+    kinks_Pa: [],
     end: { status: 'reached', reason: 'the grid ends here' },
   };
 }

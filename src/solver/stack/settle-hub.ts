@@ -14,11 +14,13 @@
  */
 import type { FloatInput } from '../types.ts';
 import type { BalancedSystem } from './balanced-system.ts';
-import type { Equilibrium } from './equilibrate.ts';
+import { type Equilibrium, GAP_TOLERANCE } from './equilibrate.ts';
 import { followPath } from './follow-path.ts';
 
 /** Imbalance of the hub that counts as none, as a share of the spring force or the shims' force. */
 const HUB_TOLERANCE = 1e-7;
+/** Where contact makes or breaks, the shims' force is known to what the tolerance of gaps is worth: to this share at the least. */
+const CONTACT_NOISE = 1e-5;
 const HUB_LIMIT = 60;
 
 /** @param system in balance under p at its present rise @returns the balance with the hub settled, or the failure */
@@ -36,7 +38,8 @@ export function settleHub(system: BalancedSystem, p: number, float: FloatInput):
     const z = (z0 * f1 - z1 * f0) / (f1 - f0);
     const { end, phi } = at(z);
     const scale = Math.max(float.preload_N + float.rate_N_m * z, low.phi);
-    if (end.status !== 'converged' || Math.abs(phi) <= HUB_TOLERANCE * scale) return end;
+    const tolerance = Math.abs(z1 - z0) <= GAP_TOLERANCE * system.thinnest_m ? CONTACT_NOISE : HUB_TOLERANCE;
+    if (end.status !== 'converged' || Math.abs(phi) <= tolerance * scale) return end;
     if (phi < 0 === f1 < 0) f0 /= 2;
     else [z0, f0] = [z1, f1];
     [z1, f1] = [z, phi];

@@ -7,7 +7,7 @@
  * p_c     Pa    cracking pressure
  * p       Pa    pressure on the zone of the stack
  */
-import { pchip } from '../numeric/pchip.ts';
+import { kinkedCurve } from '../numeric/kinked-curve.ts';
 import type { StackInput } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
 import { pressureInWords } from './in-words.ts';
@@ -23,17 +23,19 @@ export function matchedTable(solveLift: LiftSolver, stack: StackInput, like: Ope
   const solve = (pressures: readonly number[]) => solveLift(stack, pressures, theory);
   const above = pressuresAbove(like);
   const p_c = crackingOf(like, above, solve);
-  const base_Pa = Number.isFinite(p_c) ? p_c : 0;
+  const base_Pa = baseOf(p_c);
   const samples = withPressures(
     noSamples,
     solve,
     above.map((offset) => base_Pa + offset),
   );
   const open = samples.points.filter((point) => !isClosed(point));
+  const kinks_Pa = like.kinks_Pa.map((kink) => base_Pa + (kink - baseOf(like.crackingPressure_Pa)));
   return {
     table: { theory, pressure_Pa: pressuresOf(samples), points: samples.points, failures: samples.failures },
-    opening: openingThrough(open, p_c),
+    opening: openingThrough(open, p_c, kinks_Pa),
     crackingPressure_Pa: p_c,
+    kinks_Pa,
     end: endOf(samples, like.end),
   };
 }
@@ -57,13 +59,20 @@ function crackingOf(like: OpeningTable, above: readonly number[], solve: Paramet
   return findCracking(withPressures(noSamples, solve, [0, ...near, far]), solve).pressure_Pa;
 }
 
+/** What pressures are counted from. */
+const baseOf = (p_c: number): number => (Number.isFinite(p_c) ? p_c : 0);
+
 const pressuresOf = ({ points }: StackSamples): number[] => points.map(({ pressure_Pa }) => pressure_Pa);
 
-function openingThrough(open: StackSamples['points'], p_c: number): OpeningTable['opening'] {
+function openingThrough(
+  open: StackSamples['points'],
+  p_c: number,
+  kinks_Pa: readonly number[],
+): OpeningTable['opening'] {
   if (open.length === 0) return () => 0;
   const [x, y] = [open.map(({ pressure_Pa }) => pressure_Pa), open.map(({ seatOpening_m }) => seatOpening_m)];
   const startsOpen = x[0] === 0 || !Number.isFinite(p_c);
-  return startsOpen ? pchip(x, y) : pchip([p_c, ...x], [0, ...y]);
+  return startsOpen ? kinkedCurve(x, y, kinks_Pa) : kinkedCurve([p_c, ...x], [0, ...y], kinks_Pa);
 }
 
 function endOf({ failures }: StackSamples, end: TableEnd): TableEnd {

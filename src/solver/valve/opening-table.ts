@@ -3,13 +3,15 @@
  * the opening bends, and a monotone cubic through it.
  *
  * First rising pressures until the wanted flow would pass; when one of them does not solve, steps halve towards it. Then the
- * cracking pressure. Then midpoints (in log p) where the cubic and the chord differ most.
+ * kinks of a float and the cracking pressure. Then midpoints (in log p) where the cubic and the chord differ most.
  */
 
 import type { StackTable } from '../damper/types.ts';
-import { type Interpolant, pchip } from '../numeric/pchip.ts';
+import { kinkedCurve } from '../numeric/kinked-curve.ts';
+import type { Interpolant } from '../numeric/pchip.ts';
 import type { ConvergedLift, FailureStatus, LiftResult, StackInput, Theory } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
+import { findFloatKinks } from './float-kinks.ts';
 import { pressureInWords } from './in-words.ts';
 import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';
 
@@ -38,6 +40,8 @@ export interface OpeningTable {
   /** Opening [m] at a pressure across the shims [Pa], within the table. */
   readonly opening: Interpolant;
   readonly crackingPressure_Pa: number;
+  /** Where the opening has a kink, because a float leaves its stop or comes to its end: rising, points of the table [Pa]. */
+  readonly kinks_Pa: readonly number[];
   readonly end: TableEnd;
 }
 
@@ -54,13 +58,16 @@ export function openingTable(
   const solve = (pressures: readonly number[]) => solveLift(stack, pressures, theory);
   const isEnd = (point: ConvergedLift) => enough(point) || isExcessive(stack, point);
   const scouted = upTo(approachFailure(scout(solve, isEnd), solve, isEnd), isEnd);
-  const cracking = findCracking(scouted, solve);
-  const samples = fill(cracking.samples, cracking.pressure_Pa, solve);
+  const { samples: bent, kinks_Pa } = findFloatKinks(scouted, stack.float, solve);
+  const cracking = findCracking(bent, solve);
+  const curveOf = ({ points }: StackSamples) => openingCurve(points, cracking.pressure_Pa, kinks_Pa);
+  const samples = fill(cracking.samples, curveOf, solve);
   const { points, failures } = samples;
   return {
     table: { theory, pressure_Pa: points.map(({ pressure_Pa }) => pressure_Pa), points, failures },
-    opening: openingCurve(points, cracking.pressure_Pa),
+    opening: curveOf(samples).opening,
     crackingPressure_Pa: cracking.pressure_Pa,
+    kinks_Pa,
     end: endOf(stack, samples, enough),
   };
 }
@@ -94,10 +101,14 @@ function upTo({ points, failures }: StackSamples, isEnd: (point: ConvergedLift) 
   return end < 0 ? { points, failures } : { points: points.slice(0, end + 1), failures: [] };
 }
 
-function fill(start: StackSamples, cracking: number, solve: (p: readonly number[]) => LiftResult): StackSamples {
+function fill(
+  start: StackSamples,
+  curveOf: (samples: StackSamples) => OpeningCurve,
+  solve: (p: readonly number[]) => LiftResult,
+): StackSamples {
   let samples = start;
   while (samples.points.length < MAX_POINTS) {
-    const next = nextPressures(samples, cracking).slice(0, MAX_POINTS - samples.points.length);
+    const next = nextPressures(curveOf(samples)).slice(0, MAX_POINTS - samples.points.length);
     if (next.length === 0) return samples;
     const before = samples.points.length;
     samples = withPressures(samples, solve, next);
@@ -107,9 +118,7 @@ function fill(start: StackSamples, cracking: number, solve: (p: readonly number[
 }
 
 /** While open points are few: all midpoints. Later: the midpoints of the two intervals that bend most. */
-function nextPressures({ points }: StackSamples, cracking: number): number[] {
-  const x = knots(points, cracking);
-  const curve = openingCurve(points, cracking);
+function nextPressures({ knots: x, opening: curve }: OpeningCurve): number[] {
   const intervals = x.slice(1).map((high, i) => ({ low: x[i], high }));
   if (intervals.length === 0) return [];
   const middles = intervals.map(({ low, high }) => between(low, high));
@@ -128,18 +137,20 @@ function bendOf(curve: Interpolant, { low, high }: { low: number; high: number }
   return Math.abs(curve((low + high) / 2) - chord) / (chord + NEGLIGIBLE_OPENING * largest);
 }
 
-/** Pressures at which the curve is known: where it leaves the seat, and every open point. */
-function knots(points: readonly ConvergedLift[], cracking: number): number[] {
-  const open = points.filter((point) => !isClosed(point)).map(({ pressure_Pa }) => pressure_Pa);
-  return open[0] === 0 || !Number.isFinite(cracking) ? open : [cracking, ...open];
+interface OpeningCurve {
+  /** Pressures at which the curve is known: where it leaves the seat, and every open point. */
+  readonly knots: readonly number[];
+  readonly opening: Interpolant;
 }
 
-function openingCurve(points: readonly ConvergedLift[], cracking: number): Interpolant {
+function openingCurve(points: readonly ConvergedLift[], cracking: number, kinks: readonly number[]): OpeningCurve {
   const open = points.filter((point) => !isClosed(point));
-  if (open.length === 0) return () => 0;
+  const pressures = open.map(({ pressure_Pa }) => pressure_Pa);
   const openings = open.map(({ seatOpening_m }) => seatOpening_m);
-  const x = knots(points, cracking);
-  return pchip(x, x.length > open.length ? [0, ...openings] : openings);
+  const atOnce = pressures[0] === 0 || !Number.isFinite(cracking);
+  const knots = atOnce ? pressures : [cracking, ...pressures];
+  if (open.length === 0) return { knots, opening: () => 0 };
+  return { knots, opening: kinkedCurve(knots, atOnce ? openings : [0, ...openings], kinks) };
 }
 
 const between = (low: number, high: number): number => (low > 0 ? Math.sqrt(low * high) : high / 2);

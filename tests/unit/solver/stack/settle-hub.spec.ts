@@ -1,9 +1,10 @@
 /** A floating hub against the balance of one spring: rise = (force - preload)/rate, held between stop and travel. */
 import { describe, expect, it } from 'vitest';
 import { equilibrate } from '../../../../src/solver/stack/equilibrate.ts';
+import { createLoadedStack } from '../../../../src/solver/stack/loaded-stack.ts';
 import { clampForce, settleHub } from '../../../../src/solver/stack/settle-hub.ts';
 import { createStackSystem } from '../../../../src/solver/stack/stack-system.ts';
-import type { AxisymmetricTheory, FloatInput, StackInput } from '../../../../src/solver/types.ts';
+import type { AxisymmetricTheory, ConvergedLift, FloatInput, StackInput } from '../../../../src/solver/types.ts';
 import { SEAT, stackOf, steel } from './steel.ts';
 
 const float: FloatInput = { travel_m: 0.4e-3, rate_N_m: 1e4, preload_N: 10 };
@@ -51,6 +52,28 @@ describe.each<AxisymmetricTheory>(['small-deflection', 'large-deflection'])('%s:
       if (rise === 0) expect(onHub).toBeLessThanOrEqual(spring_N);
       else if (rise === float.travel_m) expect(onHub).toBeGreaterThanOrEqual(spring_N);
       else expect(onHub / spring_N).toBeCloseTo(1, 5);
+    }
+  });
+
+  it('settles at the very pressure at which the seat lets go, where the force on the hub is known no better than its contact', () => {
+    const shims = [steel(22, 0.15), steel(22, 0.15), steel(17, 0.15), steel(13, 0.15)];
+    const stack: StackInput = {
+      clampRadius_m: 4.5e-3,
+      shims,
+      pressureZone: { innerRadius_m: 6.5e-3, outerRadius_m: 10e-3 },
+      seat: { innerRadius_m: 10e-3, outerRadius_m: 10.5e-3, height_m: 0.02e-3 },
+      float: { travel_m: 0.25e-3, rate_N_m: 2000, preload_N: 1.5 },
+    };
+    const loaded = createLoadedStack(stack, { theory, landPressure: 'falling' });
+    const at = (p: number) => loaded.at(p) as ConvergedLift;
+    const [high, , rest, low] = [1e5, 10138.6, 0, 5069.3].map(at);
+    expect(high.hubRise_m).toBe(0.25e-3);
+    const letsGo = low.pressure_Pa / (1 - low.seatForce_N / rest.seatForce_N);
+    for (const share of [1 - 1e-9, 1, 1 + 1e-9]) {
+      const point = at(share * letsGo);
+      expect(point.status).toBe('converged');
+      expect(point.clampForce_N / (1.5 + 2000 * point.hubRise_m)).toBeCloseTo(1, 4);
+      expect(point.seatOpening_m).toBeLessThan(1e-8);
     }
   });
 

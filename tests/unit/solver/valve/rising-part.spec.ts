@@ -6,6 +6,7 @@ const tableOf = (pressure_Pa: number[], crackingPressure_Pa = Number.POSITIVE_IN
   table: { theory: 'small-deflection', pressure_Pa, points: [], failures: [] },
   opening: () => 0,
   crackingPressure_Pa,
+  kinks_Pa: [],
   end: { status: 'reached', reason: '' },
 });
 
