@@ -3,8 +3,8 @@
  *   p V^n = p0 V0^n,   V = V0 - A x,   F = (p - p_atm) A,   p absolute.
  * A floating piston between gas and oil holds what its seal friction R can bear, p_f = R / (pi/4 d^2): the oil moves the gas
  * only beyond that.
- * Source: elementary polytropic law. An ideal gas lies up to 3.2 % below nitrogen at a volume ratio of 3 from 1 MPa
- * (reference equation of state of Span et al. 2000). Left out: warming of gas (+0.34 % per K) and oil, which expands into its room.
+ * Source: elementary polytropic law. An ideal gas lies up to 3.2 % below nitrogen at a volume ratio of 3 from 1 MPa on a quick stroke, within
+ * 0.6 % up to 10 MPa on a slow one (reference equation of state of Span et al. 2000), and within 0.3 % of air from 1 atm. Left out: warming of gas (+0.34 % per K) and oil, which expands into its room.
  *
  * symbol  unit   meaning
  * p0, V0  Pa, m3 absolute pressure and volume at full extension

@@ -33,6 +33,19 @@ describe('annularGap', () => {
     expect(Math.abs(exact / flow(gap, 1e6) - factor)).toBeLessThan(tolerance);
   });
 
+  it.each([
+    // Source: computed independently, exact over plates rolled up on the inner diameter: 1.0050 at c/r 0.01, 1.0502 at 0.1.
+    [0.01, 1.005],
+    [0.1, 1.0502],
+  ])('stands on the mean diameter: at c/r = %f the inner one would be off by a factor of %f', (share, factor) => {
+    const inner = 20e-3;
+    const gap = { outerDiameter_m: 2 * inner * (1 + share), clearance_m: share * inner };
+    const onInner = (flow(gap, 1e6) * 2 * inner) / (gap.outerDiameter_m - gap.clearance_m);
+    const { length_m } = GAP;
+    const exact = exactAnnulus(inner * (1 + share), inner, length_m, OIL.dynamicViscosity_Pa_s, 1e6);
+    expect(exact / onInner).toBeCloseTo(factor, 4);
+  });
+
   it('passes 1.375 times as much at half eccentricity and 2.5 times as much touching', () => {
     // Source: Merritt 1967 (from memory), 1 + 1.5 e^2; and the mean of (1 + e cos)^3 over the circle, summed here.
     for (const [eccentricity, factor] of [

@@ -23,6 +23,23 @@ describe('curtain', () => {
     expect(relative(flow, (Math.PI * 1e-8 * width * 1e5) / (32 * 1e3))).toBeLessThan(1e-6);
   });
 
+  it('has the low-Reynolds coefficient 0.1567 sqrt(Re) of a slit, and hands over to the jet at Re 15.2', () => {
+    // Source: Merritt 1967 (from memory), Cd = delta sqrt(Re) with Re = rho u 2 h / mu, and the crossing with 0.61, (0.61 / delta)^2; recomputed.
+    const h = 1e-4;
+    const speedAt = (Re: number, mu: number) => (Re * mu) / (860 * 2 * h);
+    const area = 2 * Math.PI * 13.8e-3 * h;
+    const dropAt = (Re: number, mu: number) =>
+      value(
+        curtain(opening(h, 13.8e-3), { density_kg_m3: 860, dynamicViscosity_Pa_s: mu }, 0.61).drop(
+          area * speedAt(Re, mu),
+        ),
+      );
+    const u = speedAt(1e-6, 0.0129);
+    expect(u / Math.sqrt((2 * dropAt(1e-6, 0.0129)) / 860) / Math.sqrt(1e-6)).toBeCloseTo(0.1567, 4);
+    const jet = (860 / 2) * (speedAt(15.2, 0.0129) / 0.61) ** 2;
+    expect(dropAt(15.2, 0.0129) / jet).toBeCloseTo(2, 2);
+  });
+
   it('is the orifice equation over the inner edge of the land at high Reynolds number', () => {
     const thin = { density_kg_m3: 860, dynamicViscosity_Pa_s: 1e-9 };
     const flow = value(curtain(opening(2e-4), thin, CD).flow(1e6));

@@ -11,6 +11,12 @@ describe('radialGap', () => {
     expect(relative(value(radialGap(gap, creeping).flow(1e6)), 1.251312e-5)).toBeLessThan(1e-6);
   });
 
+  it('passes 1.37 % less than a slit of its mean circumference', () => {
+    // Source: Q = w h^3 dp / (12 mu l), w = pi (r1 + r2), l = r2 - r1; (10/4) ln 1.5 = 1.01366 by hand.
+    const slit = (Math.PI * 20e-3 * 0.05e-3 ** 3 * 1e6) / (12 * OIL.dynamicViscosity_Pa_s * 4e-3);
+    expect(slit / value(radialGap(gap, creeping).flow(1e6))).toBeCloseTo(1.01366, 4);
+  });
+
   it('has the first inertia term with 27/140', () => {
     // Source: Savage 1964 (from memory), derived again: the pressure regained as the flow slows down outwards.
     const Q = 1e-6;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { COEFFICIENT_TABLE } from '../../../../src/solver/restriction/coefficients.ts';
 import { sharpOrifice } from '../../../../src/solver/restriction/sharp-orifice.ts';
 import { expectRestrictionLaws, logUniform, OIL, relative, roundHoles, value } from './helpers.ts';
 
@@ -34,5 +35,41 @@ describe('sharpOrifice', () => {
 
   it('obeys the laws of a restriction', () => {
     expectRestrictionLaws(logUniform(1e-4, 1e-2).map((d) => sharpOrifice(roundHoles(d, 0), OIL, 0.61)));
+  });
+
+  describe('has the contraction of a free jet for its coefficient', () => {
+    /** Cc of a jet out of a hole d in a passage D: Cc [1 + (2/pi) (1/x - x) atan x] = 1, x = Cc d/D. */
+    function contraction(dOverD: number): number {
+      const excess = (Cc: number) => {
+        const x = Cc * dOverD;
+        return Cc * (1 + (2 / Math.PI) * (1 / x - x) * Math.atan(x)) - 1;
+      };
+      let [low, high] = [0.5, 1];
+      for (let i = 0; i < 60; i++) {
+        const middle = (low + high) / 2;
+        if (excess(middle) < 0) low = middle;
+        else high = middle;
+      }
+      return low;
+    }
+    const { value: Cd, low, high } = COEFFICIENT_TABLE.sharpEdgeDischarge;
+
+    // Source: von Mises, in Merritt 1967 through Rabie, Fluid Power Engineering, eq. 2.38 and 2.39 (seen); values computed independently.
+    it.each([
+      [0.1, 0.6122],
+      [0.3, 0.6221],
+      [0.5, 0.6444],
+      [0.7, 0.6867],
+      [0.9, 0.7806],
+    ])('that of a hole %f as wide as its passage is %f', (dOverD, Cc) => {
+      expect(Math.abs(contraction(dOverD) - Cc)).toBeLessThan(1e-4);
+    });
+
+    it('is that of a wide passage, and its band reaches to one twice as wide as the hole', () => {
+      expect(Math.abs(contraction(1e-4) - Cd)).toBeLessThan(1e-6);
+      expect(low).toBeLessThan(Cd);
+      expect(high).toBeGreaterThan(contraction(0.5));
+      expect(high).toBeLessThan(contraction(0.7));
+    });
   });
 });
