@@ -2,9 +2,10 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { hasForcedColours, isDark } from '../app/preferences.ts';
+import { hasForcedColours, isDark, isPrinting } from '../app/preferences.ts';
 import { chartSeparators } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
+import { turns } from './draw-turns.ts';
 import { areaTrace, CONFIG, dotsTrace, type Inks, layoutOf, type PlotView, traceOf } from './plot-layout.ts';
 
 type Plotly = typeof import('plotly.js-dist');
@@ -73,7 +74,11 @@ export function Plot({ view, width, height }: PlotProps): JSX.Element {
     void plotly.react(element, traces, { ...layout, width, height }, CONFIG);
   };
   // Before the next paint: a frame of the readings alone would come first, and paper would not wait at all.
-  useLayoutEffect(draw, [view, width, height, plotly, dark, forced, separators]);
+  useLayoutEffect(() => {
+    if (!isPrinting()) return turns.take(draw);
+    draw();
+    return undefined;
+  }, [view, width, height, plotly, dark, forced, separators]);
   return (
     <>
       <div class="plot-board" ref={board} aria-hidden="true" />
