@@ -14,7 +14,7 @@ export function viscosityFaults(viscosity: Place): InputFault[] {
   if (t1 === undefined || t2 === undefined) return [];
   if (t1 === t2) {
     const wanted = 'a temperature other than that of the first point';
-    return [{ code: 'fluid.viscosity.same-temperature', path: temperature.path, got: String(t2), wanted, unit: '°C' }];
+    return [{ code: 'fluid.viscosity.same-temperature', path: temperature.path, got: `${t2} °C`, wanted }];
   }
   return relationFault(thickness, {
     code: 'fluid.viscosity.not-falling',

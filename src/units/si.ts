@@ -19,6 +19,7 @@ export const radiansFromDegrees = (angle_deg: number): number => (angle_deg * Ma
 
 /** 0 °C on the kelvin scale, by definition of the degree Celsius [K]. */
 export const CELSIUS_ZERO_K = 273.15;
+export const celsiusFromKelvin = (temperature_K: number): number => temperature_K - CELSIUS_ZERO_K;
 export const kelvinFromCelsius = (temperature_degC: number): number => temperature_degC + CELSIUS_ZERO_K;
 
 /** Standard atmosphere [Pa]; gauge pressures in the documents count from here. */

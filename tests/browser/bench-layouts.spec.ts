@@ -135,6 +135,22 @@ describe('the damper form', () => {
       expect(await page.locator('[data-weight="7.5"]').textContent()).toContain('21 to 43 cSt');
     }));
 
+  it('says where the oil is used outside the temperatures of its data sheet, and where an index cannot be meant', () =>
+    onFork(async (page) => {
+      await group(page, 'oil').click();
+      const hint = (name: string) => page.locator(`[data-hint="${name}"]`);
+      await box(page, text.damper.temperature).fill('-10');
+      await hint('extrapolated').waitFor();
+      expect(await hint('extrapolated').textContent()).toMatch(/-10 °C .* from 40 to 100 °C/);
+      await box(page, text.damper.temperature).fill('40');
+      await expect.poll(() => hint('extrapolated').count()).toBe(0);
+      const by = page.getByLabel(text.damper.viscosityBy, { exact: true });
+      await by.selectOption({ label: text.damper.viscosityKind['viscosity-index'] });
+      expect(await hint('unusual-index').count()).toBe(0);
+      await box(page, text.damper.viscosityIndex).fill('900');
+      await hint('unusual-index').waitFor();
+    }));
+
   it('takes oil by grade or data sheet and air by level or volume', () =>
     onFork(async (page) => {
       const before = await force(page);

@@ -66,7 +66,8 @@ describe.concurrent('shimwright fluid', () => {
     const asked = ['--temperature', '15', '--pressures-bar', '4.98675,13.98675', '--air-percent', '0,0.5,2'];
     const project = projectWith(TWO_POINTS, { bulkModulus_GPa: 1.7 });
     const { code, stdout, stderr } = await runCli(['fluid', '-', ...asked, '--json'], project);
-    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+    expect(code).toBe(0);
+    expect(stderr).toContain('at 15 °C the viscosity is extrapolated');
     const { points } = JSON.parse(stdout);
     // Source: the reference case fluid/bulk-modulus-isothermal, computed independently: 0.6 and 1.5 MPa, absolute.
     const expected = [
@@ -109,5 +110,32 @@ describe.concurrent('shimwright fluid', () => {
     expect(air.stderr).toContain('--air-percent needs --pressures-bar');
     expect(vacuum).toMatchObject({ code: 2, stdout: '' });
     expect(vacuum.stderr).toContain('-1 or more');
+  });
+
+  it('says where it is further from the data sheet than one may think', async () => {
+    const [cold, index, usual] = await Promise.all([
+      runCli(['fluid', '-', '--temperature', '-20,40,100,120'], projectWith(TWO_POINTS)),
+      runCli(
+        ['fluid', '-', '--temperature', '70'],
+        projectWith({ kind: 'viscosity-index', kinematicViscosity40_cSt: 15, viscosityIndex: 900 }),
+      ),
+      runCli(
+        ['fluid', '-', '--temperature', '40,100'],
+        projectWith({ kind: 'iso-grade', isoGrade: 15, viscosityIndex: 150 }),
+      ),
+    ]);
+    expect(cold.stderr).toBe('at -20, 120 °C the viscosity is extrapolated: it is known from 40 to 100 °C\n');
+    expect(index.stderr).toContain('a viscosity index of 900 is unusual: oils for dampers have 0 to 450');
+    expect(usual.stderr).toBe('');
+    expect([cold.code, index.code, usual.code]).toEqual([0, 0, 0]);
+  });
+
+  it('refuses a cold at which the oil is no liquid any more, and says so of the cold', async () => {
+    const thick = projectWith({ kind: 'viscosity-index', kinematicViscosity40_cSt: 680, viscosityIndex: 50 });
+    const { code, stdout, stderr } = await runCli(['fluid', '-', '--temperature', '-60'], thick);
+    expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
+    expect(stderr).toContain(
+      'got -60 °C, wanted a temperature at which the oil, by its law, has at most 20000000 mm2/s',
+    );
   });
 });

@@ -2,6 +2,7 @@
 import { decodeProject } from '../../model/codec.ts';
 import type { Fluid } from '../../model/project.ts';
 import { OIL_TEMPERATURES } from '../../model/project-schema.ts';
+import { isOutside, knownTemperatures, USUAL_INDEX, unusualIndex } from '../../model/viscosity-reach.ts';
 import { isoGradeEntry, oilFromDocument, WEIGHT_SPREADS, weightInWords } from '../../solver/index.ts';
 import { EXIT, type Outcome, type Request, UsageError } from '../command.ts';
 import { readDocument } from '../input.ts';
@@ -66,11 +67,29 @@ function remarks(weight: string | undefined): string[] {
   });
 }
 
+/** What of the table is further from the data sheet than a person may think. */
+function reachRemarks({ viscosity }: Fluid, temperatures_degC: readonly number[]): string[] {
+  const known = knownTemperatures(viscosity);
+  const outside = temperatures_degC.filter((t) => isOutside(t, known));
+  const index = unusualIndex(viscosity);
+  return [
+    ...(outside.length > 0
+      ? [
+          `at ${outside.join(', ')} °C the viscosity is extrapolated: it is known from ${known.from} to ${known.upTo} °C`,
+        ]
+      : []),
+    ...(index === undefined
+      ? []
+      : [`a viscosity index of ${index} is unusual: oils for dampers have ${USUAL_INDEX.from} to ${USUAL_INDEX.upTo}`]),
+  ];
+}
+
 export async function fluid({ file, values }: Request): Promise<Outcome> {
-  const talk = remarks(values.get(WEIGHT));
+  const weights = remarks(values.get(WEIGHT));
   const { fluid: oil } = await readDocument(file, decodeProject);
   const list = values.get(TEMPERATURES);
   const temperatures = list === undefined ? [oil.temperature_degC] : numberList(list, TEMPERATURES, OIL_TEMPERATURES);
+  const talk = [...reachRemarks(oil, temperatures), ...weights];
   const squeezed = squeezes(values);
   const rows = temperatures.flatMap((temperature_degC) => rowsAt(oil, temperature_degC, squeezed));
   const keys = [...KEYS, ...(squeezed.length > 0 ? SQUEEZE_KEYS : [])];

@@ -23,9 +23,11 @@ const THINNEST_AT_100 = REFERENCE_ROWS[0].from;
  * @throws InputError `fluid.viscosity-index.thin` for Y < 2 mm2/s, `fluid.viscosity-index.not-falling` for U <= Y.
  */
 export function viscosityIndex(U: number, Y: number): number {
-  if (!(Y >= THINNEST_AT_100)) throw tooThin(`${Y} at 100 °C`);
-  if (!(U > Y))
-    throw fault('fluid.viscosity-index.not-falling', `${U} at 40 °C`, `more than ${Y}, its value at 100 °C`);
+  if (!(Y >= THINNEST_AT_100)) throw tooThin(`${Y} mm2/s at 100 °C`);
+  if (!(U > Y)) {
+    const wanted = `more than ${Y} mm2/s, its value at 100 °C`;
+    throw fault('fluid.viscosity-index.not-falling', `${U} mm2/s at 40 °C`, wanted);
+  }
   const { L, H } = referenceOils(Y);
   if (U >= H) return (100 * (L - U)) / (L - H);
   const N = Math.log10(H / U) / Math.log10(Y);
@@ -40,10 +42,10 @@ export function viscosityIndex(U: number, Y: number): number {
 export function viscosityAt100(U: number, index: number): number {
   if (!Number.isFinite(index)) throw fault('fluid.viscosity-index.range', `an index of ${index}`, 'a finite index');
   const excess = (Y: number) => viscosityAt40(Y, index) - U;
-  if (!(excess(THINNEST_AT_100) <= 0)) throw tooThin(`${U} at 40 °C with an index of ${index}`);
+  if (!(excess(THINNEST_AT_100) <= 0)) throw tooThin(`${U} mm2/s at 40 °C with an index of ${index}`);
   const root = bracketedRoot(excess, THINNEST_AT_100, U);
   if (root.status === 'converged') return root.value;
-  throw fault('fluid.viscosity-index.range', `${U} at 40 °C with an index of ${index}`, 'an oil that can exist');
+  throw fault('fluid.viscosity-index.range', `${U} mm2/s at 40 °C with an index of ${index}`, 'an oil that can exist');
 }
 
 /** U of the oil of a given index that has Y at 100 °C: both procedures solved for U. */
@@ -61,7 +63,11 @@ function referenceOils(Y: number): { L: number; H: number } {
 }
 
 const tooThin = (got: string) =>
-  fault('fluid.viscosity-index.thin', got, `an oil of at least ${THINNEST_AT_100} at 100 °C; give two points instead`);
+  fault(
+    'fluid.viscosity-index.thin',
+    got,
+    `an oil of at least ${THINNEST_AT_100} mm2/s at 100 °C; give two points instead`,
+  );
 
 const fault = (code: string, got: string, wanted: string) =>
-  new InputError({ code, path: 'fluid.viscosity', got, wanted, unit: 'mm2/s' });
+  new InputError({ code, path: 'fluid.viscosity', got, wanted });

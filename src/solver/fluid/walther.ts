@@ -13,6 +13,7 @@
  * A, B    -       the two constants of one oil
  */
 import { InputError } from '../../units/fault.ts';
+import { celsiusFromKelvin } from '../../units/si.ts';
 
 export interface ViscosityAt {
   readonly temperature_K: number;
@@ -26,6 +27,8 @@ export interface WaltherLaw {
 
 /** Thinnest oil for which the low branch is defined [mm2/s]. */
 const THINNEST_MM2_S = 0.21;
+/** Thickest oil of the standard; long before, it no longer flows [mm2/s]. */
+const THICKEST_MM2_S = 2e7;
 
 /**
  * The law through two measured points.
@@ -44,16 +47,18 @@ export function waltherLaw(first: ViscosityAt, second: ViscosityAt): WaltherLaw 
 
 /**
  * Kinematic viscosity [mm2/s] at a temperature [K].
- * @throws InputError `fluid.temperature.out-of-range` where the law gives less than 0.21 mm2/s.
+ * @throws InputError `fluid.temperature.out-of-range` where the law gives less than 0.21 or more than 2e7 mm2/s.
  */
 export function kinematicViscosity({ A, B }: WaltherLaw, T: number): number {
   const nu = viscosityOf(10 ** (10 ** (A - B * Math.log10(T))));
-  if (nu >= THINNEST_MM2_S && Number.isFinite(nu)) return nu;
+  if (nu >= THINNEST_MM2_S && nu <= THICKEST_MM2_S) return nu;
+  // In great cold the double power runs out of numbers.
+  const limit = nu < THINNEST_MM2_S ? `at least ${THINNEST_MM2_S}` : `at most ${THICKEST_MM2_S}`;
   throw new InputError({
     code: 'fluid.temperature.out-of-range',
     path: 'fluid.temperature_degC',
-    got: `${T} K, where the viscosity law gives ${nu} mm2/s`,
-    wanted: `a temperature at which the oil has at least ${THINNEST_MM2_S} mm2/s`,
+    got: `${Number(celsiusFromKelvin(T).toPrecision(6))} °C`,
+    wanted: `a temperature at which the oil, by its law, has ${limit} mm2/s`,
   });
 }
 

@@ -139,6 +139,10 @@ export const damperWords = {
     temperature: 'Oil temperature',
     bulkModulus: 'Bulk modulus',
     bulkModulusWhy: 'Of the oil without air; it counts in a cycle only',
+    extrapolated: (temperature: string, from: string, upTo: string) =>
+      `At ${temperature} the viscosity is extrapolated: it is known from ${from} to ${upTo}.`,
+    unusualIndex: (index: string, from: number, upTo: number) =>
+      `An index of ${index} is unusual: oils for dampers have ${from} to ${upTo}.`,
     entrainedAir: 'Air in the oil',
     entrainedAirWhy: 'Share of free air by volume, at atmospheric pressure; it counts in a cycle only',
     usual: 'usual',

@@ -14,6 +14,7 @@ describe('toSI', () => {
     expect(toSI(15, 'kinematicViscosity', 'cSt')).toBe(si.squareMetresPerSecondFromCentistokes(15));
     expect(toSI(12, 'area', 'mm²')).toBe(si.squareMetresFromSquareMillimetres(12));
     expect(toSI(40, 'temperature', '°C')).toBe(si.kelvinFromCelsius(40));
+    expect(fromSI(313.15, 'temperature', '°C')).toBe(si.celsiusFromKelvin(313.15));
     expect(fromSI(0.0254, 'length', 'mm')).toBe(si.millimetresFromInches(1));
   });
 

@@ -1,8 +1,9 @@
 /** The oil: viscosity as its data sheet gives it, density, and how it compresses. */
 import type { JSX } from 'preact';
 import type { Fluid, Project } from '../../../model/project.ts';
+import { isOutside, knownTemperatures, USUAL_INDEX, unusualIndex } from '../../../model/viscosity-reach.ts';
 import { keyPut } from '../../app/optional-parts.ts';
-import { showField } from '../../app/quantities.ts';
+import { showField, writeField } from '../../app/quantities.ts';
 import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { AssumedNote, inAssumed } from '../assumed-note.tsx';
@@ -46,6 +47,30 @@ function entries({ densityAt15_kg_m3 }: Fluid): Entry[] {
   ];
 }
 
+/** Where the curves lie further from the data sheet than a person may think. */
+function ReachHints({ viscosity, temperature_degC }: Fluid): JSX.Element {
+  const { from, upTo } = knownTemperatures(viscosity);
+  const index = unusualIndex(viscosity);
+  return (
+    <>
+      {isOutside(temperature_degC, { from, upTo }) && (
+        <p class="hint" data-hint="extrapolated">
+          {text.damper.extrapolated(
+            showField('temperature', temperature_degC),
+            writeField('temperature', from),
+            showField('temperature', upTo),
+          )}
+        </p>
+      )}
+      {index !== undefined && (
+        <p class="hint" data-hint="unusual-index">
+          {text.damper.unusualIndex(writeField('plain', index), USUAL_INDEX.from, USUAL_INDEX.upTo)}
+        </p>
+      )}
+    </>
+  );
+}
+
 export function OilGroup(): JSX.Element {
   const { fluid } = project.value;
   return (
@@ -60,6 +85,7 @@ export function OilGroup(): JSX.Element {
         viscosity={fluid.viscosity}
         change={(viscosity) => withFluid({ ...project.value.fluid, viscosity })}
       />
+      <ReachHints {...fluid} />
       <Entries entries={entries(fluid)} />
       <WeightTable />
     </FieldGroup>

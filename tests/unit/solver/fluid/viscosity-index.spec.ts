@@ -62,6 +62,9 @@ describe('viscosityAt100', () => {
     expect(() => viscosityAt100(15, 1e6)).toThrow(withCode('fluid.viscosity-index.range'));
     expect(() => viscosityAt100(15, Number.NaN)).toThrow(withCode('fluid.viscosity-index.range'));
     expect(() => viscosityAt100(Number.NaN, 100)).toThrow(withCode('fluid.viscosity-index.thin'));
+    expect(() => viscosityAt100(4, 100)).toThrow(
+      'got 4 mm2/s at 40 °C with an index of 100, wanted an oil of at least 2 mm2/s at 100 °C',
+    );
   });
 
   it('undoes viscosityIndex to within the steps of the table', () => {

@@ -73,6 +73,23 @@ describe('waltherLaw', () => {
     );
   });
 
+  it.each<[string, ReturnType<typeof at>, number, string]>([
+    ['thick', at(100, 22), -60, 'at most 20000000 mm2/s'],
+    ['thick, where the law leaves all numbers behind', at(41, 3.5), -20, 'at most 20000000 mm2/s'],
+    ['thin', at(41, 3.5), 60, 'at least 0.21 mm2/s'],
+  ])('refuses a temperature at which the oil would be too %s, and says which', (_, warm, temperature_degC, limit) => {
+    const law = waltherLaw(at(40, warm.temperature_K > 350 ? 680 : 15), warm);
+    expect(() => kinematicViscosity(law, kelvinFromCelsius(temperature_degC))).toThrow(
+      expect.objectContaining({
+        fault: expect.objectContaining({
+          code: 'fluid.temperature.out-of-range',
+          got: `${temperature_degC} °C`,
+          wanted: expect.stringContaining(limit),
+        }),
+      }),
+    );
+  });
+
   it('runs through both points and falls with temperature', () => {
     const points = fc.record({
       warm: fc.double({ min: 1, max: 50, noNaN: true }),
