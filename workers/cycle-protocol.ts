@@ -4,6 +4,7 @@ import type {
   ChamberExtremes,
   CycleEnergy,
   ForceLoop,
+  HysteresisBothWays,
   Integration,
   PeakForces,
   Settling,
@@ -35,6 +36,8 @@ export interface CycleReading {
   readonly theories: StackTheories;
   readonly loop: ForceLoop;
   readonly peaks: PeakForces;
+  /** At half the speed that both directions reach. */
+  readonly hysteresis: HysteresisBothWays;
   readonly energy: CycleEnergy;
   /** Mean power that becomes heat [W]. */
   readonly heat_W: number;

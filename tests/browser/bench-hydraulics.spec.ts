@@ -98,6 +98,23 @@ describe('the cycle', () => {
       );
       // Twice a second all of the work becomes heat.
       expect(heat / work).toBeCloseTo(2, 1);
+      // Half of what both ways reach; oil that compresses carries less while it speeds up.
+      expect(await page.locator('[data-row=hysteresis-compression] th').textContent()).toBe(
+        text.cycle.hysteresis.compression('0.16 m/s'),
+      );
+      expect(Number((await cycle(page, 'hysteresis-compression').textContent())?.replace('−', '-'))).toBeLessThan(0);
+      for (const chamber of ['reservoir', 'compression', 'rebound']) {
+        const [lowest, highest] = ((await cycle(page, `pressure-${chamber}`).textContent()) ?? '')
+          .split(' to ')
+          .map(Number);
+        expect(highest).toBeGreaterThan(lowest);
+      }
+      // The integrator allows 100 Pa a step.
+      const stepError_bar = Number(await cycle(page, 'step-error').textContent());
+      expect(stepError_bar).toBeGreaterThan(0);
+      expect(stepError_bar).toBeLessThanOrEqual(0.001);
+      expect(Number(await cycle(page, 'unaccounted').textContent())).toBeLessThan(0.01 * work);
+      expect(Number(await cycle(page, 'steps').textContent())).toBeGreaterThan(100);
       await box(page, text.cycle.frequency).fill('4');
       await expect.poll(async () => Number(await cycle(page, 'work_J').textContent())).toBeGreaterThan(work);
       await box(page, text.cycle.stroke).fill('300');

@@ -61,6 +61,37 @@ describe('the cycle along a trace', () => {
       await expect.poll(() => page.locator('.cycle-readings thead').textContent()).toContain(text.cycle.lastCycle);
     }));
 
+  it('that cannot be driven says why, and the run before stays, marked as such', () =>
+    onBench(async (page) => {
+      await onTrace(page);
+      await written(page).fill(strokeOf(0.5));
+      await follow(page).click();
+      const good = await followed(page, words.pasted);
+      await page.getByRole('button', { name: words.another, exact: true }).click();
+      // 55 mm in a millisecond: no oil goes through a piston like that.
+      await written(page).fill('time_s,position_mm\n0,5\n0.001,60\n0.002,5\n0.1,5');
+      await follow(page).click();
+      await page.locator('.cycle .warnings li').first().waitFor();
+      expect(await page.locator('.cycle .warnings').textContent()).toContain('run before');
+      expect(await page.locator('.cycle-readings [data-row=work_J] td.stale').count()).toBe(2);
+      expect(await page.locator('.cycle-readings [data-row=work_J] td').nth(1).textContent()).toBe(good);
+      await expect.poll(() => page.locator('[data-chart=cycle-speed] .scatterlayer .trace').count()).toBe(2);
+    }));
+
+  it('that goes one way has no peak the other way', () =>
+    onBench(async (page) => {
+      await onTrace(page);
+      await written(page).fill('time_s,position_mm\n0,10\n0.1,20\n0.2,35\n0.3,45');
+      await follow(page).click();
+      await followed(page, words.pasted);
+      const peak = (way: string) => page.locator(`[data-row=${way}-peak] td`).nth(1).textContent();
+      expect(Number(await peak('compression'))).toBeGreaterThan(0);
+      expect(await peak('rebound')).toBe(text.readout.none);
+      expect(await page.locator('[data-row^=hysteresis]').count()).toBe(0);
+      // Gas is pressed together and stays so.
+      expect(Number(await page.locator('[data-row=stored_J] td').nth(1).textContent())).toBeGreaterThan(0);
+    }));
+
   it('comes out of a file, and a faulty one is told by line and column and marked in the text', () =>
     onBench(async (page) => {
       await onTrace(page);

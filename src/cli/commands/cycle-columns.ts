@@ -5,9 +5,9 @@ import {
   type DrivenDamper,
   forceLoop,
   type HeatedMasses,
-  type Hysteresis,
+  type HysteresisBothWays,
   heatingPower,
-  hysteresisAt,
+  hysteresisBothWays,
   type PeakForces,
   peakForces,
   temperatureRise,
@@ -21,27 +21,14 @@ import type { Cell } from '../render/text-table.ts';
 export interface RunReading {
   readonly run: DrivenDamper;
   readonly peaks: PeakForces;
-  /** At one speed in compression, and at the same in rebound. */
-  readonly hysteresisSpeed_m_s: number;
-  readonly compressionHysteresis?: Hysteresis;
-  readonly reboundHysteresis?: Hysteresis;
+  readonly hysteresis: HysteresisBothWays;
   readonly heated: HeatedMasses;
 }
 
 /** @param speed_m_s at which to tell the hysteresis; when absent, half of what both directions reach */
 export function readRun(run: DrivenDamper, heated: HeatedMasses, speed_m_s?: number): RunReading {
   const peaks = peakForces(run);
-  const { compression, rebound } = peaks;
-  const hysteresisSpeed_m_s = speed_m_s ?? Math.min(compression.speed_m_s, 0 - rebound.speed_m_s) / 2;
-  const at = (v: number): Hysteresis | undefined => (v === 0 ? undefined : hysteresisAt(run, v));
-  return {
-    run,
-    peaks,
-    hysteresisSpeed_m_s,
-    compressionHysteresis: at(hysteresisSpeed_m_s),
-    reboundHysteresis: at(0 - hysteresisSpeed_m_s),
-    heated,
-  };
+  return { run, peaks, hysteresis: hysteresisBothWays(run, speed_m_s), heated };
 }
 
 /** With the words of the summary of a single run. */
@@ -106,17 +93,17 @@ const HYSTERESIS: readonly RunColumn[] = [
   {
     key: 'hysteresisSpeed_m_s',
     label: 'hysteresis, speeding up less slowing down, at m/s',
-    read: ({ hysteresisSpeed_m_s: v }) => v,
+    read: ({ hysteresis }) => hysteresis.speed_m_s,
   },
   {
     key: 'compressionHysteresis_N',
     label: '  in compression, N',
-    read: ({ compressionHysteresis }) => compressionHysteresis?.difference_N ?? null,
+    read: ({ hysteresis }) => hysteresis.compression?.difference_N ?? null,
   },
   {
     key: 'reboundHysteresis_N',
     label: '  in rebound, N',
-    read: ({ reboundHysteresis }) => reboundHysteresis?.difference_N ?? null,
+    read: ({ hysteresis }) => hysteresis.rebound?.difference_N ?? null,
   },
 ];
 

@@ -81,6 +81,21 @@ export function hysteresisAt(run: CycleRun, speed_m_s: number): Hysteresis | und
   return { speed_m_s, accelerating_N, decelerating_N, difference_N: accelerating_N - decelerating_N };
 }
 
+/** At one speed in compression, and at the same in rebound; absent where the loop does not pass it exactly twice. */
+export interface HysteresisBothWays {
+  readonly speed_m_s: number;
+  readonly compression?: Hysteresis;
+  readonly rebound?: Hysteresis;
+}
+
+/** @param speed_m_s  at least 0; half of what both directions reach when absent */
+export function hysteresisBothWays(run: CycleRun, speed_m_s?: number): HysteresisBothWays {
+  const { compression, rebound } = peakForces(run);
+  const speed = speed_m_s ?? Math.max(0, Math.min(compression.speed_m_s, 0 - rebound.speed_m_s) / 2);
+  if (speed === 0) return { speed_m_s: 0 };
+  return { speed_m_s: speed, compression: hysteresisAt(run, speed), rebound: hysteresisAt(run, 0 - speed) };
+}
+
 /** Turned into heat a second, over the stretch that counts [W]. */
 export function heatingPower(run: CycleRun): number {
   const { oil_J, friction_J, stop_J, separator_J } = run.energy;

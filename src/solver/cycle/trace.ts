@@ -22,6 +22,9 @@ const POSITIONS: Readonly<Record<string, ToSI>> = {
   position_in: (x) => metresFromMillimetres(millimetresFromInches(x)),
 };
 
+/** More than any trace is written with, and few enough that a conversion leaves no trailing digits. */
+const FAULT_DIGITS = 9;
+
 interface Row {
   /** Line of the text, the first is 1. */
   readonly line: number;
@@ -77,17 +80,23 @@ function valuesOf(rows: readonly Row[], { name, at, toSI }: Column, decimalComma
   });
 }
 
-function requireRising(rows: readonly Row[], { name }: Column, time_s: Float64Array): void {
+/** As it stands in its column, whose name ends in its unit. */
+const inColumn = ({ toSI }: Column, si: number): string => String(Number((si / toSI(1)).toPrecision(FAULT_DIGITS)));
+const unitOf = ({ name }: Column): string => name.slice(name.indexOf('_') + 1);
+
+function requireRising(rows: readonly Row[], column: Column, time_s: Float64Array): void {
   for (let i = 1; i < rows.length; i++) {
     if (time_s[i] > time_s[i - 1]) continue;
-    throw fault('time', placeOf(rows[i].line, name), String(time_s[i]), `more than ${time_s[i - 1]}`, 's');
+    const [got, before] = [time_s[i], time_s[i - 1]].map((time) => inColumn(column, time));
+    throw fault('time', placeOf(rows[i].line, column.name), got, `more than ${before}`, unitOf(column));
   }
 }
 
-function requireWithin(rows: readonly Row[], { name }: Column, position_m: Float64Array, travel_m: number): void {
+function requireWithin(rows: readonly Row[], column: Column, position_m: Float64Array, travel_m: number): void {
   for (const [i, x] of position_m.entries()) {
     if (x >= 0 && x <= travel_m) continue;
-    throw fault('travel', placeOf(rows[i].line, name), String(x), `from 0 to the travel, ${travel_m}`, 'm');
+    const [got, travel] = [x, travel_m].map((position) => inColumn(column, position));
+    throw fault('travel', placeOf(rows[i].line, column.name), got, `from 0 to the travel, ${travel}`, unitOf(column));
   }
 }
 

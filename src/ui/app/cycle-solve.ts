@@ -13,10 +13,13 @@ export type { CycleReading };
 /** Answers kept [builds]. */
 const KEPT = 48;
 
-export type CycleAnswer = (BuildCycle | { readonly status: 'waiting' }) & {
-  /** Of the build as it was before an edit: shown until the new run is there. */
+export interface CycleAnswer {
+  readonly reading?: CycleReading;
+  /** The reading is of the build or the motion before: shown until a new run is there, and where that one ended early. */
   readonly stale: boolean;
-};
+  /** Why the run of the build as it is gave no reading. */
+  readonly trouble?: string;
+}
 
 const answers = signal<ReadonlyMap<string, BuildCycle>>(new Map());
 export const cyclesRunning = signal(false);
@@ -25,15 +28,19 @@ export const cyclesFailure = signal<string | undefined>(undefined);
 
 const keyOf = (build: Build): string => `${keyNow(build)}|${driveKey.value}`;
 
-/** The last run of each build that finished, by kind of motion: a loop of a sine is no stand-in for that of a trace. */
-const last = new Map<string, BuildCycle>();
+/** What was last read off each build, by kind of motion: a loop of a sine is no stand-in for that of a trace. */
+const last = new Map<string, CycleReading>();
 const lastKey = (buildId: string): string => `${openId.value}:${buildId}:${motion.value}`;
 
 export function cycleOf(build: Build): CycleAnswer {
   const answer = answers.value.get(keyOf(build));
-  if (answer) return { ...answer, stale: false };
-  return { ...(last.get(lastKey(build.id)) ?? { status: 'waiting' }), stale: true };
+  if (answer?.status === 'finished') return { reading: answer.reading, stale: false };
+  const reading = last.get(lastKey(build.id));
+  return { ...(reading && { reading }), stale: true, ...(answer && { trouble: troubleOf(answer) }) };
 }
+
+const troubleOf = (answer: Exclude<BuildCycle, { status: 'finished' }>): string =>
+  answer.status === 'unfinished' ? answer.reason : answer.error.message;
 
 interface Fresh {
   readonly id: string;
@@ -42,7 +49,7 @@ interface Fresh {
 }
 
 function keep(fresh: readonly Fresh[]): void {
-  for (const { id, cycle } of fresh) if (cycle.status === 'finished') last.set(lastKey(id), cycle);
+  for (const { id, cycle } of fresh) if (cycle.status === 'finished') last.set(lastKey(id), cycle.reading);
   const all = [...answers.value, ...fresh.map(({ key, cycle }) => [key, cycle] as const)];
   answers.value = new Map(all.slice(-KEPT));
 }

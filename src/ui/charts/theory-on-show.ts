@@ -22,8 +22,8 @@ const ofCurves = (): string =>
 export const theoryOfCycles = (): string =>
   theoriesOfBuilds(
     visibleBuilds.value.flatMap((build) => {
-      const answer = cycleOf(build);
-      return answer.status === 'finished' ? [{ name: build.name, theories: answer.reading.theories }] : [];
+      const { reading } = cycleOf(build);
+      return reading ? [{ name: build.name, theories: reading.theories }] : [];
     }),
   );
 

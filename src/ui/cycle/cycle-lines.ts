@@ -39,9 +39,9 @@ const ACROSS: Readonly<Record<LoopAxis, Across>> = {
 
 function linesOver({ of, shown }: Across): PlotLine[] {
   return visibleBuilds.value.flatMap((build) => {
-    const answer = cycleOf(build);
-    if (answer.status !== 'finished') return [];
-    const { loop } = answer.reading;
+    const { reading, stale } = cycleOf(build);
+    if (!reading) return [];
+    const { loop } = reading;
     return [
       {
         x: Array.from(of(loop), shown),
@@ -49,7 +49,7 @@ function linesOver({ of, shown }: Across): PlotLine[] {
         name: build.name,
         ...lineOf(build.id),
         width: 2,
-        faded: answer.stale,
+        faded: stale,
       },
     ];
   });

@@ -13,7 +13,7 @@ import type { PlotView } from '../charts/plot-layout.ts';
 import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
 import { loopAxes, loopViews } from './cycle-lines.ts';
-import { type CycleRow, cycleRows } from './cycle-rows.ts';
+import { type CycleGroup, type CycleRow, cycleGroups } from './cycle-rows.ts';
 import { formShown } from './trace-draft.ts';
 import { TraceForm } from './trace-form.tsx';
 
@@ -33,12 +33,11 @@ interface DrivenBuild {
   readonly stale: boolean;
 }
 
-/** Why a build has no loop. */
+/** Why a build has no loop, or that of a run before. */
 function Troubles(): JSX.Element | null {
   const lines = visibleBuilds.value.flatMap((build) => {
-    const answer = cycleOf(build);
-    if (answer.status === 'unfinished') return [text.cycle.unfinished(build.name, answer.reason)];
-    return answer.status === 'failed' ? [text.cycle.unfinished(build.name, answer.error.message)] : [];
+    const { trouble, reading } = cycleOf(build);
+    return trouble === undefined ? [] : [text.cycle.unfinished(build.name, trouble, reading !== undefined)];
   });
   const all = [...lines, ...(cyclesFailure.value === undefined ? [] : [text.cycle.failed(cyclesFailure.value)])];
   if (all.length === 0) return null;
@@ -56,7 +55,9 @@ function Troubles(): JSX.Element | null {
 function Row({ row, driven }: { row: CycleRow; driven: readonly DrivenBuild[] }): JSX.Element {
   return (
     <tr data-row={row.id}>
-      <th scope="row">{row.name}</th>
+      <th scope="row" title={row.title}>
+        {row.name}
+      </th>
       {driven.map(({ id, reading, stale }) => (
         <td
           key={id}
@@ -70,20 +71,32 @@ function Row({ row, driven }: { row: CycleRow; driven: readonly DrivenBuild[] })
   );
 }
 
+function Group({ group, driven }: { group: CycleGroup; driven: readonly DrivenBuild[] }): JSX.Element {
+  const readings = driven.flatMap(({ reading }) => reading ?? []);
+  return (
+    <tbody data-group={group.id}>
+      <tr class="group-title">
+        <th scope="colgroup" colSpan={driven.length + 1}>
+          {group.title}
+        </th>
+      </tr>
+      {group.rows
+        .filter(({ when }) => !when || readings.some(when))
+        .map((row) => (
+          <Row key={row.id} row={row} driven={driven} />
+        ))}
+    </tbody>
+  );
+}
+
 const whatIsRead = (): string => (motion.value === 'sine' ? text.cycle.lastCycle : text.cycle.wholeTrace);
 
 function Table(): JSX.Element {
   const driven: DrivenBuild[] = visibleBuilds.value.map((build) => {
-    const answer = cycleOf(build);
-    return {
-      id: build.id,
-      name: build.name,
-      stale: answer.stale,
-      ...(answer.status === 'finished' && { reading: answer.reading }),
-    };
+    const { reading, stale } = cycleOf(build);
+    return { id: build.id, name: build.name, stale, ...(reading && { reading }) };
   });
-  const readings = driven.flatMap(({ reading }) => reading ?? []);
-  const rows = cycleRows().filter(({ when }) => !when || readings.some(when));
+  const groups = cycleGroups(driven.flatMap(({ reading }) => reading ?? []));
   return (
     <table class="readings cycle-readings">
       <thead>
@@ -97,21 +110,20 @@ function Table(): JSX.Element {
           ))}
         </tr>
       </thead>
-      <tbody>
-        {rows.map((row) => (
-          <Row key={row.id} row={row} driven={driven} />
-        ))}
-      </tbody>
+      {groups.map((group) => (
+        <Group key={group.id} group={group} driven={driven} />
+      ))}
     </table>
   );
 }
 
 /** Off the runs themselves: pi times stroke times frequency for a sine. */
 function PeakSpeed(): JSX.Element | null {
-  const reading = visibleBuilds.value.map(cycleOf).find((answer) => answer.status === 'finished')?.reading;
+  const reading = visibleBuilds.value.map(cycleOf).find((answer) => answer.reading && !answer.stale)?.reading;
   if (!reading) return null;
   const { compression, rebound } = reading.peaks;
-  const [fastest, back] = [show('speed', compression.speed_m_s), show('speed', -rebound.speed_m_s)];
+  const speedOf = (speed_m_s: number): string => show('speed', Math.max(0, speed_m_s));
+  const [fastest, back] = [speedOf(compression.speed_m_s), speedOf(0 - rebound.speed_m_s)];
   const words = motion.value === 'sine' ? text.cycle.peakSpeed(fastest) : text.cycle.peakSpeeds(fastest, back);
   return <p class="hint">{words}</p>;
 }

@@ -63,8 +63,8 @@ function saveChartData(): void {
 
 function saveCycleData(): void {
   const loops = visibleBuilds.value.flatMap((build) => {
-    const answer = cycleOf(build);
-    return answer.status === 'finished' ? [{ name: nameNow(build.name, answer.stale), loop: answer.reading.loop }] : [];
+    const { reading, stale } = cycleOf(build);
+    return reading ? [{ name: nameNow(build.name, stale), loop: reading.loop }] : [];
   });
   saveRows(words.files.cycle, cycleRows(loops, units.value));
 }

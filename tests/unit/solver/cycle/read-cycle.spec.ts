@@ -6,6 +6,7 @@ import {
   forceLoop,
   heatingPower,
   hysteresisAt,
+  hysteresisBothWays,
   peakForces,
   warmingPerMinute,
 } from '../../../../src/solver/cycle/read-cycle.ts';
@@ -69,6 +70,17 @@ describe('what is read off a loop', () => {
     expect(Math.abs((hysteresis?.accelerating_N ?? 0) - (mean - half))).toBeLessThan(0.05);
     expect(Math.abs((hysteresis?.decelerating_N ?? 0) - (mean + half))).toBeLessThan(0.05);
     expect(hysteresis?.difference_N).toBeCloseTo(-2 * half, 0);
+  });
+
+  it('is the hysteresis both ways at half the speed that it reaches, or at the one asked for', () => {
+    const run = handMade(30);
+    const half = hysteresisBothWays(run);
+    expect(half.speed_m_s).toBeCloseTo(V / 2, 4);
+    // By hand, as above: twice 30 sqrt(1 - 1/4), less on the way up in compression and more in rebound.
+    expect(half.compression?.difference_N).toBeCloseTo(-60 * Math.sqrt(0.75), 0);
+    expect(half.rebound?.difference_N).toBeCloseTo(60 * Math.sqrt(0.75), 0);
+    expect(hysteresisBothWays(run, 0.3).compression).toEqual(hysteresisAt(run, 0.3));
+    expect(hysteresisBothWays(run, 2 * V)).toEqual({ speed_m_s: 2 * V });
   });
 
   it('is no hysteresis at a speed that it does not reach', () => {

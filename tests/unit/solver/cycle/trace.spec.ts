@@ -49,4 +49,13 @@ describe('parseTrace', () => {
   ])('refuses %j and says where', (text, code, path) => {
     expect(faultOf(text)).toMatchObject({ code: `cycle.trace.${code}`, path });
   });
+
+  // The travel is 100 mm: 3.93700787 in.
+  it.each([
+    ['time_s,position_mm\n0,1\n0.5,101', '101', 'from 0 to the travel, 100', 'mm'],
+    ['time_s,position_in\n0,1\n0.5,4', '4', 'from 0 to the travel, 3.93700787', 'in'],
+    ['time_ms,position_mm\n20,1\n10,2', '10', 'more than 20', 'ms'],
+  ])('tells %j in the units of its columns', (text, got, wanted, unit) => {
+    expect(faultOf(text)).toMatchObject({ got, wanted, unit });
+  });
 });
