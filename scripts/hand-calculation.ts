@@ -1,17 +1,14 @@
-/** `npm run hand-calculation`: writes the tables of the calculation by hand into their page, and the summary into the theory. */
+/** `npm run hand-calculation`: writes the tables of the calculation by hand into their pages, and the summary into the theory. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { withBlocks } from './lib/blocks.ts';
-import { demoProject } from './lib/demo-project.ts';
-import { handBlocks } from './lib/hand-calculation/page.ts';
+import { handDemos } from './lib/hand-calculation/demos.ts';
+import { handPages } from './lib/hand-calculation/page.ts';
 import { ROOT } from './lib/root.mjs';
 
-const write = (path: string, blocks: Readonly<Record<string, string>>): void => {
-  const page = join(ROOT, path);
+const pages = handPages(handDemos());
+for (const [name, blocks] of Object.entries(pages)) {
+  const page = join(ROOT, 'docs', name);
   writeFileSync(page, withBlocks(readFileSync(page, 'utf8'), blocks));
-};
-
-const { summary, ...blocks } = handBlocks(demoProject('larkspur-trail-rear'), demoProject('larkspur-trail-fork'));
-write('docs/hand-calculation.md', blocks);
-write('docs/theory.md', { summary });
-console.error('the tables are in docs/hand-calculation.md, the summary in docs/theory.md');
+}
+console.error(`the tables are in docs: ${Object.keys(pages).join(', ')}`);

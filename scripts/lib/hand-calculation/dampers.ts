@@ -1,121 +1,116 @@
 /**
- * Two dampers by hand: a monotube in compression at three speeds, and a cartridge with a base valve once in each direction.
- *   monotube    F = dp A_a + F_gas + F_friction,                            A_a = A_p - A_r
- *   cartridge   F = F_gas +- (dp_base A_r + dp_piston A_a + F_friction)     the base passes A_r v, the piston A_a v
+ * A damper by hand, at its speeds in both directions.
+ *   no base valve   F = F_gas +- (dp_piston A_a + F_friction)                  A_a = A_p - A_r
+ *   base valve      F = F_gas +- (dp_base A_r + dp_piston A_a + F_friction)    the base passes A_r v, the piston A_a v
  *
  * symbol         unit  meaning
  * A_p, A_r, A_a  m2    bore, rod, ring between them
  * v              m/s   shaft speed, without sign
  */
-import type { Project } from '../../../src/model/project.ts';
-import { type Areas, areasOf, frictionAt, gasForce, handStack, handValve, oilByHand, portHoles } from './document.ts';
-import { curtainDrop, fallingRoot, holeDrop, type Oil } from './flow.ts';
+import type { Project, ValvePlace } from '../../../src/model/project.ts';
+import { checkByHand } from './check.ts';
+import { handCheck, handStack, handValve } from './document.ts';
+import type { Oil } from './flow.ts';
+import { oilByHand } from './oil.ts';
 import { newSheet, type Sheet } from './sheet.ts';
+import { type Areas, ATMOSPHERE_PA, areasOf, frictionAt, type Gas, gasByHand } from './sizes.ts';
 import { type StackByHand, stackByHand } from './stack.ts';
-import { valveByHand } from './valve.ts';
+import { type HandValve, opensAt, type Passed, valveByHand } from './valve.ts';
 
-export interface MonotubeByHand {
-  readonly oil: Sheet;
+export type Direction = 'compression' | 'rebound';
+
+export interface StrokeByHand {
+  readonly direction: Direction;
+  readonly speed: number;
+  readonly piston: Sheet;
+  /** Base valve in compression, refill check in rebound. */
+  readonly base?: Sheet;
+  readonly force: Sheet;
+}
+
+export interface ValveByHand {
+  readonly place: ValvePlace;
   readonly stack: StackByHand;
-  readonly sizes: Sheet;
-  /** Pressure at which the stack opens [Pa]. */
-  readonly opensAt: number;
-  readonly speeds: readonly { readonly speed: number; readonly sheet: Sheet }[];
+  readonly valve: HandValve;
 }
 
-export function monotubeByHand(project: Project, speeds: readonly number[]): MonotubeByHand {
-  const { oil, sheet } = oilByHand(project);
-  const stack = stackByHand(handStack(project, 'pistonCompression'));
-  const valve = handValve(project, 'pistonCompression', stack.kappa);
+export interface DamperByHand {
+  readonly oil: Sheet;
+  readonly sizes: Sheet;
+  readonly valves: readonly ValveByHand[];
+  /** Compression, then rebound; rising speeds. */
+  readonly strokes: readonly StrokeByHand[];
+}
+
+const PLACES = ['pistonCompression', 'baseCompression', 'pistonRebound'] as const;
+
+/** @param nu100  of an oil known by its viscosity index, at 100 degrees [mm2/s] */
+export function damperByHand(project: Project, speeds: readonly number[], nu100: number): DamperByHand {
+  const { oil, sheet } = oilByHand(project, nu100);
   const sizes = newSheet();
   const areas = areasOf(project, sizes);
-  const gas = gasForce(project, areas, sizes);
-  const atSpeed = (speed: number) => {
-    const steps = newSheet();
-    const A_a = areas.A_p - areas.A_r;
-    const dp = valveByHand(valve, A_a * speed, oil, steps);
-    const damping = steps.put('F_damping', 'Δp (A_p − A_r)', dp * A_a, 'N');
-    steps.put('F', 'F_damping + F_gas + F_friction', damping + gas + frictionAt(project, speed), 'N');
-    return { speed, sheet: steps };
-  };
-  return { oil: sheet, stack, sizes, opensAt: valve.seat / stack.kappa, speeds: speeds.map(atSpeed) };
-}
-
-export interface CartridgeByHand {
-  readonly sizes: Sheet;
-  readonly midValve: StackByHand;
-  readonly rebound: StackByHand;
-  readonly base: StackByHand;
-  readonly compression: { readonly piston: Sheet; readonly base: Sheet; readonly force: Sheet };
-  readonly reboundStroke: { readonly piston: Sheet; readonly check: Sheet; readonly force: Sheet };
-}
-
-/** @param oil  as the program gives it: that a viscosity index means is no matter for a pocket calculator */
-export function cartridgeByHand(project: Project, speed: number, oil: Oil): CartridgeByHand {
-  const sizes = newSheet();
-  sizes.put('ν', 'as `shimwright fluid` gives it', oil.nu, 'mm²/s');
-  sizes.put('ρ', 'the same', oil.density, 'kg/m³');
-  const areas = areasOf(project, sizes);
-  const gas = gasForce(project, areas, sizes);
-  const friction = sizes.put('F_friction', 'seal and film of oil at this speed', frictionAt(project, speed), 'N');
-  const places = ['pistonCompression', 'pistonRebound', 'baseCompression'] as const;
-  const [midValve, rebound, base] = places.map((place) => stackByHand(handStack(project, place)));
-  const valves = [midValve, rebound, base].map(({ kappa }, i) => handValve(project, places[i], kappa));
-  const [Q_a, Q_r] = [(areas.A_p - areas.A_r) * speed, areas.A_r * speed];
-  const run = (valve: (typeof valves)[number], Q: number) => {
-    const sheet = newSheet();
-    return { sheet, dp: valveByHand(valve, Q, oil, sheet) };
-  };
-  const [pistonIn, pistonOut, baseIn] = [run(valves[0], Q_a), run(valves[1], Q_a), run(valves[2], Q_r)];
-  const check = newSheet();
-  const checkDrop = refillDrop(project, Q_r, oil, check);
-  return {
-    sizes,
-    midValve,
-    rebound,
-    base,
-    compression: {
-      piston: pistonIn.sheet,
-      base: baseIn.sheet,
-      force: forces(areas, { base: baseIn.dp, piston: pistonIn.dp }, gas, friction),
-    },
-    reboundStroke: {
-      piston: pistonOut.sheet,
-      check,
-      force: forces(areas, { base: checkDrop, piston: pistonOut.dp }, gas, -friction),
-    },
-  };
-}
-
-/** Friction carries the sign of the stroke. */
-function forces({ A_p, A_r }: Areas, dp: Record<'base' | 'piston', number>, gas: number, friction: number): Sheet {
-  const sheet = newSheet();
-  const sign = Math.sign(friction);
-  const atBase = sheet.put('Δp_base A_r', '', dp.base * A_r, 'N');
-  const atPiston = sheet.put('Δp_piston (A_p − A_r)', '', dp.piston * (A_p - A_r), 'N');
-  const damping = sheet.put('F_damping', 'their sum, against the stroke', sign * (atBase + atPiston), 'N');
-  sheet.put('F', 'F_damping + F_gas + F_friction', damping + gas + friction, 'N');
-  return sheet;
-}
-
-/** The plate lifts by x until what passes under it is the flow; the bleed beside it is left out. */
-function refillDrop(project: Project, Q: number, oil: Oil, { put, ...rest }: Sheet): number {
-  const check = project.damper.refillCheck;
-  if (!check) throw new Error('no refill check');
-  const [r1, r2] = [check.seat.innerDiameter_mm / 2000, check.seat.outerDiameter_mm / 2000];
-  const area = (Math.PI * (r2 ** 2 - r1 ** 2)) / (2 * Math.log(r2 / r1));
-  const pressureAt = (x: number) => (check.preload_N + check.rate_N_mm * 1000 * x) / area;
-  const mismatch = (x: number) => curtainDrop({ r1, r2 }, x, Q, oil).drop - pressureAt(x);
-  put('Q', 'flow through the check', Q, 'mL/s');
-  put('A_plate', 'π (r₂² − r₁²)/(2 ln r₂/r₁)', area, 'mm²');
-  const x = put(
-    'x',
-    'lift of the plate; tried until the next two lines agree',
-    fallingRoot(mismatch, 1e-6, check.travel_mm / 1000),
-    'mm',
+  const gas = gasByHand(project, areas, sizes);
+  const valves = PLACES.filter((place) => project.damper.valves[place]).map((place) => {
+    const stack = stackByHand(handStack(project, place));
+    const valve = handValve(project, place, stack.kappa, stack.pressed);
+    stack.sheet.put('P opens', stack.pressed ? '(h_s + h₀)/κ' : 'h_s/κ', opensAt(valve), 'MPa');
+    return { place, stack, valve };
+  });
+  const damper: Damper = { project, oil, areas, gas, valves };
+  const strokes = (['compression', 'rebound'] as const).flatMap((direction) =>
+    speeds.map((speed) => strokeByHand(damper, direction, speed)),
   );
-  const p = put('p', '(preload + rate · x)/A_plate', pressureAt(x), 'kPa');
-  put('aQ + bQ²', 'curtain of height x, as above', curtainDrop({ r1, r2 }, x, Q, oil).drop, 'kPa');
-  const ports = holeDrop('ports', portHoles(check.ports), Q, oil, { put, ...rest });
-  return put('Δp', 'p + Δp ports', p + ports, 'kPa');
+  return { oil: sheet, sizes, valves, strokes };
+}
+
+interface Damper {
+  readonly project: Project;
+  readonly oil: Oil;
+  readonly areas: Areas;
+  readonly gas: Gas;
+  readonly valves: readonly ValveByHand[];
+}
+
+function strokeByHand(damper: Damper, direction: Direction, speed: number): StrokeByHand {
+  const { project, oil, areas } = damper;
+  const inwards = direction === 'compression';
+  const through = (place: ValvePlace, area: number): Passed | undefined => {
+    const found = damper.valves.find((one) => one.place === place);
+    return found && valveByHand(found.valve, area * speed, speed, oil);
+  };
+  const piston = through(inwards ? 'pistonCompression' : 'pistonRebound', areas.A_p - areas.A_r);
+  if (!piston) throw new Error('no valve in the piston');
+  const refill = () =>
+    project.damper.refillCheck ? checkByHand(handCheck(project), areas.A_r * speed, oil) : undefined;
+  const base = inwards ? through('baseCompression', areas.A_r) : refill();
+  const friction = frictionAt(project, speed);
+  const force = forceSteps(damper, direction, friction, { piston: piston.dp, base: base?.dp });
+  return { direction, speed, piston: piston.sheet, ...(base && { base: base.sheet }), force };
+}
+
+interface Drops {
+  readonly piston: number;
+  readonly base?: number;
+}
+
+/** @throws Error where a chamber would fall below the atmosphere, where oil gives off air */
+function forceSteps({ areas, gas }: Damper, direction: Direction, friction: number, { piston, base }: Drops): Sheet {
+  const sheet = newSheet();
+  const { put } = sheet;
+  const [sign, plus, minus] = direction === 'compression' ? [1, '+', '−'] : [-1, '−', '+'];
+  const p_c = put(
+    'p_c',
+    base === undefined ? 'p_gas' : `p_gas ${plus} Δp_base`,
+    gas.pressure + sign * (base ?? 0),
+    'MPa',
+  );
+  const p_r = put('p_r', `p_c ${minus} Δp_piston`, p_c - sign * piston, 'MPa');
+  if (Math.min(p_c, p_r) < ATMOSPHERE_PA) throw new Error('the oil pulls apart; that is not worked out here');
+  const atBase = base === undefined ? 0 : put('Δp_base A_r', '', base * areas.A_r, 'N');
+  const atPiston = put('Δp_piston (A_p − A_r)', '', piston * (areas.A_p - areas.A_r), 'N');
+  const sum = base === undefined ? 'that, against the stroke' : 'their sum, against the stroke';
+  const damping = put('F_damping', sum, sign * (atBase + atPiston), 'N');
+  const rub = put('F_friction', 'seal and film of oil, against the stroke', sign * friction, 'N');
+  put('F', 'F_damping + F_gas + F_friction', damping + gas.force + rub, 'N');
+  return sheet;
 }

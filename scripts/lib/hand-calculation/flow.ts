@@ -24,7 +24,10 @@ export interface Hole {
 }
 
 const JET = 0.7;
-const SHARP = Math.PI / (Math.PI + 2);
+export const SHARP = Math.PI / (Math.PI + 2);
+
+/** The formula of a hole goes over to creeping flow there. */
+const LOWEST_REYNOLDS = 10;
 
 export const dynamic = ({ density, nu }: Oil): number => density * nu;
 
@@ -49,6 +52,12 @@ export function holeDrop(name: string, hole: Hole, Q: number, oil: Oil, { put }:
   const quadratic = (oil.density * (u * slope) ** 2) / 2;
   put(`creeping ${name}`, 'of which more than ρ/2 [u (1/Cdu − x)]²', dp - quadratic, 'MPa');
   return dp;
+}
+
+/** @throws Error where a hole on the sheet is in creeping flow, for which its formula is not meant */
+export function checkHoles({ steps }: Sheet): void {
+  const slow = steps.find(({ symbol, value }) => symbol.startsWith('Re ') && value > 0 && value < LOWEST_REYNOLDS);
+  if (slow) throw new Error(`${slow.symbol} is ${slow.value}; the formula holds from ${LOWEST_REYNOLDS} on`);
 }
 
 const bump = (s: number, Re: number): number => (0.005 * s) / (1 + 7.5 * Math.log10(0.00015 * Re) ** 2);
@@ -77,12 +86,21 @@ export interface Land {
   readonly r2: number;
 }
 
-/** dp = [6 mu ln(r2/r1)/(pi h^3) + 32 mu/(pi w h^2)] Q + rho/2 (Q/(Cd w h))^2 with w = 2 pi r1. */
-export function curtainDrop({ r1, r2 }: Land, h: number, Q: number, oil: Oil): Record<'a' | 'b' | 'drop', number> {
+/**
+ * dp = [6 mu ln(r2/r1)/(pi h^3) + 32 mu/(pi w h^2)] Q + rho/2 (Q/(Cd w h))^2 with w = 2 pi r1; over a share phi of the circumference
+ * that share of Q at the same dp.
+ */
+export function curtainDrop(
+  { r1, r2 }: Land,
+  h: number,
+  Q: number,
+  oil: Oil,
+  phi = 1,
+): Record<'a' | 'b' | 'drop', number> {
   const w = 2 * Math.PI * r1;
   const mu = dynamic(oil);
-  const a = (6 * mu * Math.log(r2 / r1)) / (Math.PI * h ** 3) + (32 * mu) / (Math.PI * w * h * h);
-  const b = oil.density / 2 / (JET * w * h) ** 2;
+  const a = ((6 * mu * Math.log(r2 / r1)) / (Math.PI * h ** 3) + (32 * mu) / (Math.PI * w * h * h)) / phi;
+  const b = oil.density / 2 / (phi * JET * w * h) ** 2;
   return { a, b, drop: a * Q + b * Q * Q };
 }
 
@@ -96,3 +114,6 @@ export function fallingRoot(f: (x: number) => number, low: number, high: number)
   }
   return (from + to) / 2;
 }
+
+/** Flow at a drop of a Q + b Q^2. */
+export const flowAt = (dp: number, a: number, b: number): number => (2 * dp) / (a + Math.sqrt(a * a + 4 * b * dp));

@@ -38,6 +38,9 @@ export interface Bending {
   readonly lift: number;
 }
 
+/** Writes a lift down and gives it back. */
+export type Note = (bending: Bending) => number;
+
 /** Spring steel. */
 export const E_PA = 206e9;
 export const NU = 0.3;

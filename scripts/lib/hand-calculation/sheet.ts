@@ -78,6 +78,9 @@ export const row = (cells: readonly string[]): string => `| ${cells.join(' | ')}
 /** One table of several sheets with the same steps, a column each; a step that one does not need is a dash there. */
 export function stepTable(headings: readonly string[], sheets: readonly Pick<Sheet, 'steps'>[]): string {
   const most = sheets.reduce((a, b) => (b.steps.length > a.steps.length ? b : a));
+  const known = new Set(most.steps.map(({ symbol }) => symbol));
+  for (const { symbol } of sheets.flatMap(({ steps }) => steps))
+    if (!known.has(symbol)) throw new Error(`the step ${symbol} is not in the longest column`);
   const cell = (symbol: string, { steps }: Pick<Sheet, 'steps'>) => {
     const step = steps.find((one) => one.symbol === symbol);
     return step ? printed(inUnit(step)) : '–';

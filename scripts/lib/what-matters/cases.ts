@@ -4,6 +4,7 @@ import type { Project } from '../../../src/model/project.ts';
 import { demoProject } from '../demo-project.ts';
 
 export interface MatterCase {
+  readonly id: string;
   readonly title: string;
   readonly project: Project;
   /** Rising; each is taken in both directions. */
@@ -23,6 +24,6 @@ export function matterCases(): MatterCase[] {
   return DEMOS.map(({ id, title }) => {
     const speeds_m_s = SPEEDS[id];
     if (!speeds_m_s) throw new Error(`the demo ${id} has no speeds`);
-    return { title, project: demoProject(id), speeds_m_s };
+    return { id, title, project: demoProject(id), speeds_m_s };
   });
 }

@@ -36,9 +36,24 @@ describe('the plates by hand', () => {
   ])('press on one another as known at b/a = %d, c/a = %d', (b, c, ratio, ring, tip) => {
     const face = plate(b);
     const rest = [{ ...plate(b, c), t: face.t * Math.cbrt(ratio) }];
-    const { R, kappa } = stackByHand({ face, rest, zoneFrom: b, zoneTo: 1, r1: 1 });
-    expect(R).toBeCloseTo(ring, 5);
+    const { sheet, kappa } = stackByHand({ face, rest, zoneFrom: b, zoneTo: 1, r1: 1 });
+    expect(stepValue(sheet, 'R')).toBeCloseTo(ring, 5);
     expect(kappa * rigidity(face)).toBeCloseTo(tip, 6);
+  });
+
+  /** A coil spring without rate is a ring of its preload; by reciprocity it takes from the rim what the rim's ring would take from its circle. */
+  it('are pressed down by a coil spring as by a ring of force', () => {
+    const [face, shim] = [plate(0.3), plate(0.3, 0.7)];
+    const [S, radius] = [5, 0.5];
+    const soft = { radius, rate: 1e-9, preload: S * 2 * Math.PI * radius };
+    const sizes = { face, rest: [shim], zoneFrom: 0.3, zoneTo: 1, r1: 1 };
+    const [{ kappa, pressed }, free] = [stackByHand({ ...sizes, coil: soft }), stackByHand(sizes)];
+    expect(kappa / free.kappa).toBeCloseTo(1, 9);
+    const both = lineLoad(face, 0.7, 0.7).lift + lineLoad(shim, 0.7, 0.7).lift;
+    const sinks = (S * lineLoad(shim, 0.7, radius).lift * radius) / 0.7;
+    expect(pressed / ((sinks * lineLoad(face, 0.7, 1).lift) / both)).toBeCloseTo(1, 6);
+    const stiff = { ...soft, rate: 1e3 * rigidity(shim) };
+    expect(stackByHand({ ...sizes, coil: stiff }).kappa).toBeLessThan(free.kappa);
   });
 
   it('use nothing of the solver in their arithmetic', () => {
@@ -46,7 +61,7 @@ describe('the plates by hand', () => {
     const users = readdirSync(join(ROOT, folder)).filter((file) =>
       readFileSync(join(ROOT, folder, file), 'utf8').includes('src/solver'),
     );
-    expect(users.sort()).toEqual(['comparison.ts', 'page.ts', 'program.ts', 'stiffness.ts']);
+    expect(users.sort()).toEqual(['comparison.ts', 'demos.ts', 'program.ts', 'stiffness.ts']);
   });
 });
 

@@ -69,7 +69,7 @@ describe('what may be changed', () => {
 describe('what a change does', () => {
   const project = soundProject();
   project.damper.sealFriction_N = 50;
-  const effects = effectsOf({ title: 'a damper', project, speeds_m_s: [0.2] });
+  const effects = effectsOf({ id: 'a-damper', title: 'a damper', project, speeds_m_s: [0.2] });
   const of = (label: string) => effects.changes.find((one) => one.label.startsWith(label));
 
   it('counts more friction as more resistance in both directions', () => {
