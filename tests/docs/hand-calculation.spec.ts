@@ -77,6 +77,48 @@ describe('the summary in the theory', () => {
   });
 });
 
+describe('what the page tells of single deviations', () => {
+  /** Cells of a quantity at a speed, in the table beside the program. */
+  const compared = (page: string, direction: string, speed: number, quantity: string) => {
+    const { rows } = blockOf(read(page), `${direction}-compared`);
+    const row = rows.find((one) => one['v, m/s'] === String(speed) && one.quantity === quantity);
+    if (!row) throw new Error(`no ${quantity} at ${speed} m/s on ${page}`);
+    return (heading: string) => fromPrinted(row[heading]);
+  };
+
+  it('is so: a stack under a coil spring that has just opened', () => {
+    const [opening, bleed, force] = ['its opening h', 'its bleed Q_b', '**damping force**'].map((quantity) =>
+      compared('hand-twin-tube.md', 'rebound', 0.1, quantity),
+    );
+    expect(opening('by hand') / opening('small deflection, no jets')).toBeCloseTo(1.6, 1);
+    expect([opening('by hand').toFixed(3), opening('small deflection, no jets').toFixed(3)]).toEqual([
+      '0.009',
+      '0.006',
+    ]);
+    const whole = blockOf(read('hand-twin-tube.md'), 'rebound-piston').at('Q', '0.1 m/s');
+    expect(bleed('by hand') / whole).toBeGreaterThan(0.99);
+    expect(force('hand to small, no jets')).toBeCloseTo(-0.8, 1);
+  });
+
+  it('is so: a poppet that has just opened', () => {
+    const [drop, poppet] = ['Δp of the base', 'its poppet'].map((quantity) =>
+      compared('hand-reservoir.md', 'compression', 1.5, quantity),
+    );
+    expect(drop('hand to small, no jets')).toBeCloseTo(-0.4, 1);
+    expect(poppet('hand to small, no jets')).toBeCloseTo(-10, 0);
+  });
+
+  it('is so: jets of the ports and waves', () => {
+    for (const { row } of STROKES) {
+      const at = (heading: string) => summary.at(row, heading);
+      expect(Math.abs(at('small deflection') / at('small deflection, no jets') - 1), row).toBeLessThan(0.0125);
+      expect(Math.abs(at('by default (`auto`)') / at('large deflection') - 1), row).toBeLessThan(0.01);
+    }
+    const drop = compared('hand-twin-tube.md', 'compression', 0.3, 'Δp of the piston');
+    expect(drop('small deflection') / drop('small deflection, no jets')).toBeCloseTo(0.97, 2);
+  });
+});
+
 describe('the pages of the calculation by hand', () => {
   it('stand as the demos are now', () => {
     for (const [page, blocks] of Object.entries(handPages(handDemos()))) {
