@@ -66,6 +66,30 @@ describe.each(DAMPERS)('the $name on its page', (damper) => {
   });
 });
 
+describe.each(DAMPERS)('the words of the $name', ({ page, piston, base, check }) => {
+  const text = read(page);
+
+  it('name the areas that floats, check plate and poppet are pressed on', () => {
+    const areas = [...piston, ...(base ? [base] : [])].flatMap(({ stack: { float, pressed }, poppet }) => [
+      ...(float ? [`A_z = ${(Math.PI * (pressed[1] ** 2 - pressed[0] ** 2)).toFixed(1)} mm²`] : []),
+      ...(poppet ? [`opens at ${(poppet[3] / circle(poppet[0])).toFixed(3)} MPa`] : []),
+    ]);
+    const plates = check
+      ? [(Math.PI * (check.land[1] ** 2 - check.land[0] ** 2)) / (2 * Math.log(check.land[1] / check.land[0]))]
+      : [];
+    for (const words of [...areas, ...plates.map((area) => `= ${area.toFixed(1)} mm²`)]) expect(text).toContain(words);
+  });
+
+  it('name the circle of each stack, the inner edge of its land and where it is pressed', () => {
+    for (const { stack } of [...piston, ...(base ? [base] : [])]) {
+      const [c, r1] = [Number.parseFloat(stack.rest[0]) / 2, stack.land[0]];
+      const circles = c === r1 ? `c = r₁ = ${c} mm` : new RegExp(`c = ${c} mm, (\\*outside\\* of )?r₁ = ${r1} mm`);
+      expect(text).toMatch(circles);
+      expect(text).toContain(`pressure from ${stack.pressed[0]} to ${stack.pressed[1]} mm`);
+    }
+  });
+});
+
 describe.each(STROKES)('the $name in $direction at $speed m/s', ({ damper, direction, speed }) => {
   const { page, size, fluid, stack } = printed(damper);
   const inwards = direction === 'compression';
