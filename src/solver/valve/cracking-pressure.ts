@@ -1,14 +1,17 @@
 /**
  * Pressure across the shims at which the face shim leaves its seat. The force on the seat falls to nothing there, nearly
- * in a straight line, so the next guess is the zero of the line through the last two seated points; each guess is
- * solved and replaces one end of the bracket.
+ * in a straight line, so the next guess is the zero of the line through the last two seated points; where that lies outside the bracket,
+ * because the line bends, the zero of the line through the first two open points, or else the middle. Each guess is solved and replaces
+ * one end of the bracket.
  */
 import type { ConvergedLift, LiftResult } from '../types.ts';
 import { isClosed, type StackSamples, withPressures } from './stack-samples.ts';
 
 /** Width of the bracket at which the search ends, relative to the pressure. */
 const RELATIVE_WIDTH = 2e-3;
-const MAX_SOLVES = 4;
+const MAX_SOLVES = 8;
+/** A waved shim opens by next to nothing at its crests first: what follows needs the points of the table more. */
+const MAX_WAVED_SOLVES = 4;
 /** Share of the preload left on the seat at which the search ends. */
 const LAST_SHARE = 5e-3;
 /** Guesses keep this share of the bracket away from its ends. */
@@ -28,16 +31,16 @@ export function findCracking(start: StackSamples, solve: (pressures_Pa: readonly
   for (let solves = 0; solves < MAX_SOLVES; solves++) {
     const bracket = bracketOf(samples);
     if (!bracket || isNarrow(bracket, samples.points[0].seatForce_N)) break;
+    if (isWaved(bracket) && solves >= MAX_WAVED_SOLVES) break;
     samples = withPressures(samples, solve, [guess(samples, bracket)]);
   }
   const bracket = bracketOf(samples);
   return { samples, pressure_Pa: bracket ? crackingIn(samples, bracket) : withoutBracket(samples) };
 }
 
-/** The estimate, not below the last seated point and still below the first open one. */
+/** The estimate, still below the first open point. */
 function crackingIn(samples: StackSamples, bracket: Bracket): number {
-  const { low, high } = bracket;
-  return clamp(estimate(samples, bracket), low.pressure_Pa, (low.pressure_Pa + high.pressure_Pa) / 2);
+  return Math.min(estimate(samples, bracket), bracket.high.pressure_Pa - marginOf(bracket));
 }
 
 interface Bracket {
@@ -64,18 +67,25 @@ const withoutBracket = ({ points }: StackSamples): number => (points.every(isClo
 
 /** A point to solve next: the estimate, kept off the ends of the bracket so that every solve narrows it. */
 function guess(samples: StackSamples, bracket: Bracket): number {
-  const { low, high } = bracket;
-  const margin = MARGIN * (high.pressure_Pa - low.pressure_Pa);
-  return clamp(estimate(samples, bracket), low.pressure_Pa + margin, high.pressure_Pa - margin);
+  const margin = marginOf(bracket);
+  return clamp(estimate(samples, bracket), bracket.low.pressure_Pa + margin, bracket.high.pressure_Pa - margin);
 }
 
-/** Zero of the seat force, else of the opening, else the middle of the bracket. A waved shim opens at its crests while its troughs still press. */
+/** It opens at its crests while its troughs still press: its seat force tells nothing of where. */
+const isWaved = ({ high }: Bracket): boolean => high.seatForce_N > NO_PRELOAD_N;
+
+const marginOf = ({ low, high }: Bracket): number => MARGIN * (high.pressure_Pa - low.pressure_Pa);
+
+/** Zero of the seat force, else of the opening, where it lies in the bracket; else its middle. */
 function estimate({ points }: StackSamples, { low, high }: Bracket): number {
-  if (high.seatForce_N > NO_PRELOAD_N) return (low.pressure_Pa + high.pressure_Pa) / 2;
+  const middle = (low.pressure_Pa + high.pressure_Pa) / 2;
+  if (isWaved({ low, high })) return middle;
   const before = points.at(points.indexOf(low) - 1);
-  if (before && before.pressure_Pa < low.pressure_Pa) return zeroOfSeatForce(before, low);
-  const zero = zeroOfOpening(high, points.at(points.indexOf(high) + 1));
-  return zero > low.pressure_Pa && zero < high.pressure_Pa ? zero : (low.pressure_Pa + high.pressure_Pa) / 2;
+  const zeros = [
+    before && before.pressure_Pa < low.pressure_Pa ? zeroOfSeatForce(before, low) : Number.NaN,
+    zeroOfOpening(high, points.at(points.indexOf(high) + 1)),
+  ];
+  return zeros.find((zero) => zero >= low.pressure_Pa && zero < high.pressure_Pa) ?? middle;
 }
 
 const clamp = (x: number, from: number, to: number): number => Math.min(Math.max(x, from), to);
