@@ -76,3 +76,11 @@ export function cavitationOf({ asked, point }: AskedPoint): string[] {
   if (all.length === 0) return [];
   return [`${whereOf(asked)}: cavitation at ${all.join(', ')}: less passes there than is counted`];
 }
+
+/** Once, beside any advice of more gas. */
+export const gasCautionOf = (points: readonly AskedPoint[]): string[] =>
+  points.some(({ point }) => point.status === 'converged' && point.airRelease)
+    ? [
+        "gas under pressure can kill: let it out before opening, charge with nitrogen only, never above the maker's pressure; the maker's manual comes first",
+      ]
+    : [];

@@ -101,6 +101,7 @@ describe.concurrent('shimwright force', () => {
     const [point] = JSON.parse(stdout).points;
     expect({ code, airRelease: point.airRelease }).toEqual({ code: 0, airRelease: true });
     expect(stderr).toContain(`${point.gasPressureNeededGauge_bar.toFixed(1)} bar gauge of gas would prevent it`);
+    expect(stderr.match(/gas under pressure can kill.*nitrogen only.*maker's manual comes first/g)).toHaveLength(1);
   });
 
   it('warns where the bleed cavitates', async () => {

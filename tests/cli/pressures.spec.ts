@@ -118,6 +118,7 @@ describe.concurrent('shimwright pressures', () => {
       `at 3 m/s: air comes out of the oil; in the rebound chamber a void opens at ${point.reboundVoid_L_min.toFixed(2)} L/min; ` +
         `${point.gasPressureNeededGauge_bar.toFixed(1)} bar gauge of gas would prevent it`,
     );
+    expect(asPressures.stderr).toContain("never above the maker's pressure");
   });
 
   it('prints the same numbers as CSV, and a table that says gauge', async () => {

@@ -4,7 +4,15 @@ import type { Damper } from '../../model/project.ts';
 import type { BasePoint, ForcePoint, PathFlows, StackTheories, Theory } from '../../solver/index.ts';
 import { tidy } from '../../units/convert.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, airReleaseOf, cavitationOf, curvePoints, failureOf, fallbacksOf } from '../curve-points.ts';
+import {
+  type AskedPoint,
+  airReleaseOf,
+  cavitationOf,
+  curvePoints,
+  failureOf,
+  fallbacksOf,
+  gasCautionOf,
+} from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { bar, litresPerMinute, mm } from '../quantities.ts';
@@ -105,6 +113,7 @@ export async function flow({ file, values }: Request): Promise<Outcome> {
     result: renderRows(rows, flowColumns(project.damper), head, values),
     talk: [
       ...points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
+      ...gasCautionOf(points),
       ...fallbacksOf(points),
     ],
   };

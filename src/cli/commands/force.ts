@@ -8,6 +8,7 @@ import {
   curvePoints,
   failureOf,
   fallbacksOf,
+  gasCautionOf,
   rowOf,
 } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
@@ -42,6 +43,7 @@ export async function force({ file, values }: Request): Promise<Outcome> {
         ...cavitationOf(point),
         ...bandFailureOf(point),
       ]),
+      ...gasCautionOf(points),
       ...fallbacksOf(points),
     ],
   };

@@ -3,7 +3,7 @@ import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
 import type { ForcePoint } from '../../solver/index.ts';
 import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, curvePoints, failureOf, fallbacksOf, rowOf } from '../curve-points.ts';
+import { type AskedPoint, curvePoints, failureOf, fallbacksOf, gasCautionOf, rowOf } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { bar, gauge_bar, litresPerMinute } from '../quantities.ts';
@@ -89,6 +89,10 @@ export async function pressures({ file, values }: Request): Promise<Outcome> {
   return {
     exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
     result: renderRows(points.map(rowOf), columns, head, values),
-    talk: [...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]), ...fallbacksOf(points)],
+    talk: [
+      ...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]),
+      ...gasCautionOf(points),
+      ...fallbacksOf(points),
+    ],
   };
 }
