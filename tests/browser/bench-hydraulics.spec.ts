@@ -8,7 +8,9 @@ describe('chamber pressures', () => {
   it('stand against gas and air release; where a chamber is held it is marked, with the gas it would need', () =>
     onFork(async (page) => {
       await showTab(page, 'pressures');
-      await place(page, 'pistonRebound').click();
+      // One direction at a time: chosen at the chart, it is chosen in the drawing too.
+      await page.getByRole('group', { name: text.chart.way }).getByRole('button', { name: text.way.rebound }).click();
+      expect(await place(page, 'pistonRebound').getAttribute('aria-pressed')).toBe('true');
       await page.locator('[data-level=gas]').waitFor();
       await page.locator('[data-level=airRelease]').waitFor();
       expect(await page.locator('.onsets [data-mark]').count()).toBe(0);

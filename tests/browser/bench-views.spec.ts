@@ -55,7 +55,7 @@ describe('views', () => {
     onBench(async (page) => {
       const seen = new Set<string>();
       const { cycle: _driven, temperature: _warmed, clicks: _turned, effects: _changed, ...others } = text.chart.tabs;
-      const { tolerance: _scattered, ...tabs } = others;
+      const { tolerance: _scattered, position: _moved, ...tabs } = others;
       for (const name of Object.values(tabs)) {
         await page.getByRole('button', { name, exact: true }).click();
         await expect.poll(async () => seen.has((await drawnLines(page)).join())).toBe(false);

@@ -1,49 +1,15 @@
 /** The force at the speed cursor under other settings. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { decodeProject } from '../../src/model/codec.ts';
-import { type Setting, withSetting } from '../../src/model/setting.ts';
-import { forceCurveForBuild } from '../../src/solver/index.ts';
-import { solvedSpeeds, speedsUpTo } from '../../src/ui/app/speeds.ts';
+import { speedsUpTo } from '../../src/ui/app/speeds.ts';
 import { text } from '../../src/ui/text/en.ts';
 import { barriers, demoText, force, onBench } from './bench-page.ts';
 import { fetched, pngSize, readSvg, rows } from './export-page.ts';
 import { box, FORK, onFork, showTab } from './fork-page.ts';
+import { asSet, at, FORCE_PLAY_N, numberIn, solved, swept, WAYS } from './sweep-page.ts';
 
 const words = text.sweep;
-const numberIn = (written: string | null): number => Number((written ?? '').replace('−', '-'));
-
-async function swept(page: Page, tab: 'temperature' | 'clicks'): Promise<void> {
-  await showTab(page, tab);
-  await page.locator('[data-sweep=done] .plot-board .scatterlayer .trace').first().waitFor();
-  await page.locator('.sweep-numbers summary').click();
-}
-
-/** The cell of the build on show, the second of the demo's two. */
-const at = (page: Page, place: number, way: 'compression' | 'rebound' = 'compression') =>
-  page.locator(`.sweep-numbers [data-way=${way}] [data-at="${place}"] td`).nth(1);
-const asSet = (page: Page) => page.locator('.sweep-numbers [data-way=compression] td.as-set').nth(1);
 const slider = (page: Page) => page.getByRole('slider', { name: text.chart.cursor });
-
-/** The second build of a project, straight from the solver on this machine. */
-function solved(written: string, setting: Setting, speed_m_s: number): number {
-  const read = decodeProject(written);
-  if (!read.ok) throw new Error('the demo is no project');
-  const [, { id }] = read.document.builds;
-  const theory = 'auto';
-  const speeds_m_s = solvedSpeeds(2);
-  const curve = forceCurveForBuild(withSetting(read.document, id, setting), id, { speeds_m_s, theory });
-  const point = curve.points.find(({ shaftSpeed_m_s }) => shaftSpeed_m_s === speed_m_s);
-  if (point?.status !== 'converged') throw new Error('not solved');
-  return point.force_N;
-}
-
-/** A speed is read to the millimetre a second, so the force to a newton or two. */
-const FORCE_PLAY_N = 3;
-const WAYS = [
-  ['compression', 1],
-  ['rebound', -1],
-] as const;
 
 describe('the sweep of temperature', () => {
   it('has the forces of the solver at each temperature, in both directions', () =>

@@ -66,6 +66,7 @@ export const VIEWS: readonly View[] = [
   chart('shims', '.shim-bars tbody tr'),
   chart('effects', '.shim-effects tbody tr'),
   chart('temperature', '.sweep .plot'),
+  chart('position', '.sweep .plot'),
   chart('clicks', '.charts'),
   chart('tolerance', '.share-table tbody tr'),
   chart('tolerance', '.charts .tolerance'),

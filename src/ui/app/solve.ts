@@ -39,9 +39,9 @@ export const solverState = signal<SolverState>({ phase: 'loading', message: text
 export const anyStale = computed(() => [...outcomes.value.values()].some((outcome) => outcome.stale));
 
 /** Everything a curve depends on, and nothing else: names, notes, measurements, a fit and assembly do not solve again. */
-export function keyOf({ damper, fluid, gas }: Project, build: Build): string {
+export function keyOf({ damper, fluid, gas }: Project, build: Build, stroke_m = position_m.value): string {
   const { id: _i, name: _n, notes: _t, measurements: _m, fit: _f, assembly: _a, ...parts } = build;
-  const bench = [topSpeed.value, theory.value, position_m.value];
+  const bench = [topSpeed.value, theory.value, stroke_m];
   return JSON.stringify([parts, { ...damper, name: '' }, { ...fluid, name: '' }, gas, bench]);
 }
 

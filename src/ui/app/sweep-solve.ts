@@ -18,11 +18,13 @@ export interface SweepPoint {
   readonly build: Build;
   /** With the setting. */
   readonly project: Project;
+  /** From full extension, where the sweep goes through the stroke [m]; that of the bench when absent. */
+  readonly stroke_m?: number;
   /** Where it lies along the sweep. */
   readonly at: number;
 }
 
-/** Answers kept: both sweeps of a handful of builds, and a few steps of undo [points]. */
+/** Answers kept: all sweeps of a handful of builds, and a few steps of undo [points]. */
 const KEPT = 600;
 /** While a key is being typed, the sweep of the number before it is not worth its start [ms]. */
 const PATIENCE_MS = 120;
@@ -65,10 +67,11 @@ async function solveAll(missing: readonly SweepPoint[]): Promise<void> {
   sweepRunning.value = true;
   try {
     for (const point of coarseFirst(missing)) {
-      const request = { ...requestFor([point.build]), project: point.project };
+      const { build, project, stroke_m } = point;
+      const request = { ...requestFor([build]), project, ...(stroke_m !== undefined && { stroke_m }) };
       const { builds } = await sideSolver().forces(request, { signal: stop.signal, channel: 'sweep' });
       sweepFailure.value = undefined;
-      keep(point, builds[point.build.id]);
+      keep(point, builds[build.id]);
     }
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { ValvePlace } from '../../model/project.ts';
 import { hasBase } from '../app/places.ts';
 import { BAND_CHOICES, bands, GAS_FORCES, gasForce, MEASURED_CHOICES, measuredPoints } from '../app/preferences.ts';
-import { direction, project, showPlace } from '../app/store.ts';
+import { direction, place, places, project, showPlace } from '../app/store.ts';
 import { MotionOption } from '../cycle/motion-option.tsx';
 import { anyMeasured } from '../measured/measured-dots.ts';
 import { Choice } from '../panels/choice.tsx';
@@ -33,19 +33,87 @@ function GasForceOption(): JSX.Element {
   );
 }
 
-const WAYS: readonly ValvePlace[] = ['pistonCompression', 'pistonRebound'];
+const WAYS = ['compression', 'rebound'] as const;
 
-/** Shows a stack of that direction, as choosing it in the drawing does. */
+/** Shows a stack of that direction, as choosing it in the drawing does; one that already works in it stays. */
 function WayOption(): JSX.Element {
+  const shown = direction.value === 1 ? 'compression' : 'rebound';
   return (
     <Choice
       label={text.chart.way}
       options={WAYS}
-      chosen={direction.value === 1 ? 'pistonCompression' : 'pistonRebound'}
-      name={(each) => (each === 'pistonCompression' ? text.way.compression : text.way.rebound)}
+      chosen={shown}
+      name={(each) => text.way[each]}
+      onChoose={(each) => {
+        if (each !== shown) showPlace(each === 'compression' ? 'pistonCompression' : 'pistonRebound');
+      }}
+    />
+  );
+}
+
+/** The stack in the drawing, and in the charts that are about one stack. */
+function StackOption(): JSX.Element {
+  const words = (each: ValvePlace) => text.placeOf(project.value.damper.layout, each);
+  return (
+    <Choice
+      label={text.chart.stack}
+      options={places.value}
+      chosen={place.value}
+      name={(each) => words(each).tab}
+      title={(each) => text.chart.stackLong(words(each).name)}
       onChoose={showPlace}
     />
   );
+}
+
+function ShimsOptions(): JSX.Element {
+  return (
+    <>
+      <StackOption />
+      <Choice
+        label={text.shims.quantity}
+        options={SHIM_QUANTITIES}
+        chosen={shimQuantity.value}
+        name={(each) => text.shims.quantityChoice[each]}
+        title={(each) => text.shims.quantityLong[each]}
+        onChoose={(each) => {
+          shimQuantity.value = each;
+        }}
+      />
+    </>
+  );
+}
+
+function PathsOptions(): JSX.Element {
+  return (
+    <>
+      <WayOption />
+      {hasBase(project.value.damper.layout) && (
+        <Choice
+          label={text.chart.pathsOf}
+          options={VALVES}
+          chosen={pathsValve.value}
+          name={(each) => text.chart.valve[each]}
+          onChoose={showPathsOf}
+        />
+      )}
+    </>
+  );
+}
+
+function SpeedChartOptions(): JSX.Element {
+  switch (chart.value) {
+    case 'force':
+      return <ForceOptions />;
+    case 'paths':
+      return <PathsOptions />;
+    case 'pressures':
+      return <WayOption />;
+    case 'opening':
+      return <StackOption />;
+    case 'shims':
+      return <ShimsOptions />;
+  }
 }
 
 function BandOption(): JSX.Element {
@@ -102,7 +170,7 @@ export function ChartOptions(): JSX.Element | null {
   if (tab.value === 'cycle') return <MotionOption />;
   if (tab.value === 'effects') return null;
   if (tab.value === 'tolerance') return <WayOption />;
-  if (tab.value === 'temperature') return <GasForceOption />;
+  if (tab.value === 'temperature' || tab.value === 'position') return <GasForceOption />;
   if (tab.value === 'clicks') {
     return (
       <>
@@ -111,29 +179,5 @@ export function ChartOptions(): JSX.Element | null {
       </>
     );
   }
-  if (chart.value === 'force') return <ForceOptions />;
-  if (chart.value === 'shims') {
-    return (
-      <Choice
-        label={text.shims.quantity}
-        options={SHIM_QUANTITIES}
-        chosen={shimQuantity.value}
-        name={(each) => text.shims.quantityChoice[each]}
-        title={(each) => text.shims.quantityLong[each]}
-        onChoose={(each) => {
-          shimQuantity.value = each;
-        }}
-      />
-    );
-  }
-  if (chart.value !== 'paths' || !hasBase(project.value.damper.layout)) return null;
-  return (
-    <Choice
-      label={text.chart.pathsOf}
-      options={VALVES}
-      chosen={pathsValve.value}
-      name={(each) => text.chart.valve[each]}
-      onChoose={showPathsOf}
-    />
-  );
+  return <SpeedChartOptions />;
 }

@@ -8,7 +8,9 @@ import { EffectsView } from '../effects/effects-view.tsx';
 import { chartChoices } from '../export/chart-export.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { ClicksView } from '../sweeps/clicks-view.tsx';
-import { TemperatureView } from '../sweeps/temperature-view.tsx';
+import { positionSweep } from '../sweeps/position-sweep.ts';
+import { SweepBoard } from '../sweeps/sweep-board.tsx';
+import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
 import { text } from '../text/en.ts';
 import { HatchNote } from '../tolerance/hatch-note.tsx';
 import { startTolerance } from '../tolerance/tolerance-solve.ts';
@@ -50,7 +52,9 @@ function View(): JSX.Element {
     case 'effects':
       return <EffectsView />;
     case 'temperature':
-      return <TemperatureView />;
+      return <SweepBoard key={temperatureSweep.name} sweep={temperatureSweep} />;
+    case 'position':
+      return <SweepBoard key={positionSweep.name} sweep={positionSweep} />;
     case 'clicks':
       return <ClicksView />;
     case 'tolerance':

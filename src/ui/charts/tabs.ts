@@ -2,13 +2,13 @@
 import { signal } from '@preact/signals';
 import type { ChartName } from './chart-data.ts';
 
-/** The tabs, by what is asked: at every speed, at the speed cursor under other settings, over time. */
-export type TabName = ChartName | 'effects' | 'temperature' | 'clicks' | 'tolerance' | 'cycle';
+/** The tabs, by what is asked: at every speed, over time, at the speed cursor under other settings. */
+export type TabName = ChartName | 'effects' | 'temperature' | 'position' | 'clicks' | 'tolerance' | 'cycle';
 export type TabGroup = 'bySpeed' | 'atCursor' | 'overTime';
 export const TABS = {
   bySpeed: ['force', 'paths', 'pressures', 'opening', 'shims'],
-  atCursor: ['effects', 'temperature', 'clicks', 'tolerance'],
   overTime: ['cycle'],
+  atCursor: ['effects', 'temperature', 'position', 'clicks', 'tolerance'],
 } as const satisfies Record<TabGroup, readonly TabName[]>;
 const isOverSpeed = (wanted: TabName): wanted is ChartName => TABS.bySpeed.some((each) => each === wanted);
 

@@ -6,6 +6,7 @@ import { visibleBuilds } from '../app/store.ts';
 import { sweepAnswer } from '../app/sweep-solve.ts';
 import { theoriesInWords, theoriesOf, theoriesOfBuilds } from '../app/theories.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
+import { positionSweep } from '../sweeps/position-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
 import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
 import { text } from '../text/en.ts';
@@ -50,6 +51,8 @@ export function theoryOnShow(): string {
       return ofEffects();
     case 'temperature':
       return ofSweep(temperatureSweep);
+    case 'position':
+      return ofSweep(positionSweep);
     case 'clicks':
       return ofSweep(clickSweep);
     default:

@@ -13,6 +13,7 @@ import { chart, tab } from '../charts/tabs.ts';
 import { type LoopAxis, loopAxes, loopViews } from '../cycle/cycle-lines.ts';
 import { effectRows } from '../effects/effect-rows.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
+import { positionSweep } from '../sweeps/position-sweep.ts';
 import type { Sweep } from '../sweeps/sweep.ts';
 import { sweepLines } from '../sweeps/sweep-lines.ts';
 import { temperatureSweep } from '../sweeps/temperature-sweep.ts';
@@ -154,6 +155,8 @@ function viewExport(): ViewExport {
       };
     case 'temperature':
       return sweepExport(temperatureSweep);
+    case 'position':
+      return sweepExport(positionSweep);
     case 'clicks':
       return sweepExport(clickSweep);
     default:

@@ -3,7 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { SweepPoint } from '../app/sweep-solve.ts';
 import type { SweepCurve } from './sweep-curves.ts';
 
-export type SweepName = 'temperature' | 'clicks';
+export type SweepName = 'temperature' | 'position' | 'clicks';
 
 export interface Sweep {
   readonly name: SweepName;

@@ -11,6 +11,7 @@ export const chartWords = {
       shims: 'Shims',
       effects: 'Shim effects',
       temperature: 'Temperature',
+      position: 'Stroke',
       clicks: 'Clicks',
       tolerance: 'Tolerance',
       cycle: 'Cycle',
@@ -44,6 +45,8 @@ export const chartWords = {
     gasForceChoice: { shown: 'With gas', subtracted: 'Less gas' },
     gasForceLong: { shown: 'With gas: the force at the shaft', subtracted: 'Less gas: without the force of the gas' },
     way: 'Direction',
+    stack: 'Stack',
+    stackLong: (stack: string) => `Chart of ${stack}`,
     bands: 'Line or band',
     bandChoice: { hidden: 'Line', shown: 'Band', tolerance: 'Tolerance' },
     bandLong: {
@@ -82,7 +85,7 @@ export const chartWords = {
     summary: (build: string, speed: string, compression: string, rebound: string) =>
       `${build} at ${speed}: compression ${compression}, rebound ${rebound}.`,
     levels: { gas: (value: string) => `gas ${value}`, airRelease: (value: string) => `air comes out, ${value}` },
-    position: 'Stroke',
+    position: 'Place in stroke',
     positionWhy: 'Where the piston stands, from full extension; empty is mid-stroke',
     positionMiddle: 'middle',
     positionWanted: (travel: string) => `0 to the travel, ${travel}`,

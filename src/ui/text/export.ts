@@ -45,6 +45,7 @@ export const exportWords = {
       shims: 'shims',
       shimsAtCursor: 'shims at the cursor',
       temperature: 'oil temperature',
+      position: 'place in the stroke',
       clicks: 'clicks',
       cycle: 'cycle',
       'cycle-time': 'cycle over time',

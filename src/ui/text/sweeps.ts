@@ -4,6 +4,14 @@ export const sweepWords = {
     temperatureAxis: (unit: string) => `Oil temperature, ${unit}`,
     temperatureNote: (low: string, high: string) =>
       `The oil alone changes: gas and sizes stay. Its viscosity is known from ${low} to ${high}; in the shaded parts it is carried on by the Walther law.`,
+    positionAxis: (unit: string) => `Place in the stroke from full extension, ${unit}`,
+    positionNote:
+      'The speed is that of the cursor at every place. What changes along the stroke is the push of the gas, and how well it keeps the oil together.',
+    positionStop: {
+      compression: (length: string) =>
+        `Over the last ${length} before full compression the hydraulic stop adds its force.`,
+      rebound: (length: string) => `Over the first ${length} from full extension the hydraulic stop adds its force.`,
+    },
     clicksAxis: (adjuster: string) => `Clicks of the ${adjuster} from closed`,
     clicksNote:
       'All else stays as it is. Where the line of a build meets the level of another, so many clicks do what its shims do, at this speed only.',
