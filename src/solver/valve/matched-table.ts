@@ -1,7 +1,7 @@
 /**
  * Opening table of a stack that differs a little from another one whose table is known: solved at the same pressures above its own
  * cracking pressure. What a table leaves between its points is then nearly the same in both, and drops out of their difference, which
- * two tables that each choose their own points would blur (their openings are good to 0.7 %).
+ * two tables that each choose their own points would blur (each is good to half a percent of the pressure).
  *
  * symbol  unit  meaning
  * p_c     Pa    cracking pressure

@@ -35,7 +35,8 @@ describe('a force curve that follows the waves', () => {
     const [round, waved] = (['large-deflection', 'port-periodic'] as const).map((theory) =>
       curve(GROOVED, [0.2], theory),
     );
-    expect(waved.points[0].force_N).toBe(round.points[0].force_N);
+    // Each state to the tolerance of the solver, which comes to it by other steps.
+    expect(waved.points[0].force_N / round.points[0].force_N).toBeCloseTo(1, 8);
   });
 
   it('is softer where the stacks wave, since their mean lift is greater', () => {
