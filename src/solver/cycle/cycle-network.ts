@@ -6,7 +6,8 @@
  *   Q_i = steady(p_i - p_parent) + checks - d_i v,   dz_i/dt = -q_i + sum of q of the chambers behind + s_i v/s0
  * A valve passes volume as it is in the chamber, so its content flow is q = Q / s(p_i); then a slow stroke gives back the static flow exactly.
  * Force: F = sum s_i (p_i - p_atm) + friction(v) + stop(x, v). What the whole root holds, M, never changes.
- * Oil cannot hold on to a floating piston that its friction keeps back: there is no state where that would pull it below air release.
+ * The friction of a floating piston turns with the shaft. Oil cannot hold on to one that its friction keeps back: there is no
+ * state where that would pull the oil below air release.
  * Source: balance of volume. Left out: inertia of oil and of the floating piston, walls that give, oil that drags on the piston.
  *
  * symbol   unit   meaning
@@ -114,6 +115,10 @@ export class CycleNetwork {
   /** Reads a state, and writes its rates. */
   rates(t: number, y: Float64Array, out: Float64Array): void {
     this.read(t, y);
+    if (this.model.root.gas.separatorFriction_Pa > 0 && this.pressure_Pa[0] < this.oil.floor_Pa) {
+      out.fill(Number.NaN);
+      return;
+    }
     const chambers = this.names.length;
     const follows = this.speed_m_s / this.#chargedVolume;
     for (let i = 1; i < chambers; i++) out[i - 1] = this.#swept[i] * follows - this.flow_m3_s[i];
@@ -203,8 +208,7 @@ export class CycleNetwork {
     this.content_m3[0] = m;
     this.gasPressure_Pa = gasPressure(gas, this.oil, m, this.#volume(0, this.position_m));
     const held = gas.separatorFriction_Pa;
-    const outer = this.gasPressure_Pa + (held && held * Math.tanh(this.speed_m_s / SEPARATOR_TURNS_M_S));
-    this.pressure_Pa[0] = held > 0 && outer < this.oil.floor_Pa ? Number.NaN : outer;
+    this.pressure_Pa[0] = this.gasPressure_Pa + (held && held * Math.tanh(this.speed_m_s / SEPARATOR_TURNS_M_S));
   }
 
   /** Volume over content of the oil that leaves or enters chamber i. */

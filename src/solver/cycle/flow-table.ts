@@ -1,7 +1,8 @@
 /**
  * A static valve made quick: its flow at drops from 0 up, a monotone cubic between them. Points lie dense at small drops,
  *   dp_k = D (k / N)^4,
- * and are put in where the curve is off by more than a share of the flow, or by a thousandth of that share of the largest one.
+ * and are put in where the curve is off by more than a share of the flow, or by a thousandth of that share of the largest one, down to
+ * drops that no one measures.
  * Source: own.
  *
  * symbol  unit  meaning
@@ -19,6 +20,11 @@ export interface FlowTable {
 
 const FIRST_INTERVALS = 16;
 const MAX_ROUNDS = 8;
+/**
+ * No point is put in below: a valve so wide that its oil needs less is as good as open, and the steeper its curve, the smaller the steps
+ * of a run over time. A hundredth of what the integration may be off by.
+ */
+const LEAST_DROP_PA = 1;
 const DEFAULT_SHARE = 1e-4;
 
 /**
@@ -53,8 +59,8 @@ function refined(
 ) {
   const next = { drops: [drops[0]], flows: [flows[0]], open: new Set<number>() };
   for (let i = 0; i + 1 < drops.length; i++) {
-    if (open.has(i)) {
-      const middle = ((drops[i] ** 0.25 + drops[i + 1] ** 0.25) / 2) ** 4;
+    const middle = ((drops[i] ** 0.25 + drops[i + 1] ** 0.25) / 2) ** 4;
+    if (open.has(i) && middle >= LEAST_DROP_PA) {
       const wanted = flow(middle);
       if (isOff(middle, wanted)) next.open.add(next.drops.length - 1).add(next.drops.length);
       next.drops.push(middle);

@@ -76,6 +76,13 @@ describe('a check that lags', () => {
     expect((check?.open(4e6) ?? 0) / (check?.open(1e6) ?? 1)).toBeCloseTo(2, 2);
   });
 
+  it('is not drawn finer than drops that anyone measures, however wide the valve', () => {
+    const wide = tabulateFlow((drop) => 1e-3 * Math.sqrt(drop), 60e6);
+    expect(wide.drop_Pa.filter((drop) => drop > 0 && drop < 1)).toEqual([]);
+    const curve = bothWays(wide, wide);
+    for (const drop of [200, 1e3, 1e5]) expect(curve.at(drop) / (1e-3 * Math.sqrt(drop))).toBeCloseTo(1, 2);
+  });
+
   it('is none when nothing passes', () => {
     expect(laggedCheck(tabulateFlow(() => 0, 1e6))).toBeUndefined();
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMOS } from '../../../../src/demo/index.ts';
+import { CHECK_LAG } from '../../../../src/solver/cycle/check-lag.ts';
 import type { SineDrive } from '../../../../src/solver/cycle/drive.ts';
 import { dampingCycle, dampingCycles } from '../../../../src/solver/cycle/from-damper.ts';
 import { chamberExtremes, peakForces } from '../../../../src/solver/cycle/read-cycle.ts';
@@ -85,6 +86,14 @@ describe('dampingCycles', () => {
     const at = (jetDischarge: number) =>
       peakForces(finished(dampingCycle(rear, sineFor(rear, 4), { ...THEORY, coefficients: { jetDischarge } })));
     expect(at(0.6).compression.force_N).toBeGreaterThan(at(0.8).compression.force_N);
+  });
+
+  it('lets the check lag as its table says, unless told otherwise', () => {
+    const forces = (options: { checkLag_s?: number }) =>
+      finished(dampingCycle(fork, sineFor(fork, 4), { ...THEORY, ...options })).series.force_N;
+    const own = forces({});
+    expect(own).toEqual(forces({ checkLag_s: CHECK_LAG.value }));
+    expect(own).not.toEqual(forces({ checkLag_s: 0 }));
   });
 
   it('takes the oil of the document', () => {

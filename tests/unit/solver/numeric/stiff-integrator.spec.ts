@@ -37,6 +37,19 @@ describe('integrateStiff', () => {
     expect(run.evaluations).toBeGreaterThan(3 * run.steps);
   });
 
+  it('reports the largest error of all its steps, and not that of the last', () => {
+    const decay: Rates = (_, [y], out) => {
+      out[0] = -y;
+    };
+    const largest = (end: number) => {
+      const run = integrateStiff({ rates: decay }, 0, [1], [end], { relativeTolerance: 0, absoluteTolerance: [1e-6] });
+      return run.largestError;
+    };
+    expect(largest(2)).toBeGreaterThan(1e-3);
+    // Long after the decay a step of a hundredth of what is left has no error to speak of.
+    expect(largest(60)).toBeGreaterThanOrEqual(largest(2));
+  });
+
   it('swings an undamped pair round a hundred times', () => {
     const rates: Rates = (_, [x, v], out) => {
       out[0] = v;
