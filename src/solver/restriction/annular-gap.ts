@@ -4,7 +4,9 @@
  * The first term is the flow between parallel plates rolled up on the mean diameter (Merritt 1967, from memory; against the
  * exact concentric annulus 2e-6 at c/r = 0.01 and 1.5e-4 at 0.1). The second is the kinetic energy of the parabolic
  * profile, lost at the exit: 54/35 is the mean of (u/mean u)^3 over it (own); it counts where the gap is wide or short.
- * Holds below a Reynolds number of about 2000 on 2c. Left out: development of the profile, drag on the walls.
+ * Holds below a Reynolds number of about 2000 on 2c. Above it friction is turbulent and the profile flat, f L/(2c) + 1.06 heads with f of
+ * passage-friction.ts: from Re 4000 to 1e5, over a length of 10 to 50 gap widths 2c, the drop here keeps within about a quarter of that (own).
+ * Left out: development of the profile, drag on the walls.
  *
  * A wall that moves drags oil along with half its speed, whatever the eccentricity:
  *   Q_wall = pi D c V / 2

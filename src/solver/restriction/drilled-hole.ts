@@ -4,8 +4,9 @@
  *   0.5 < s < 1.5     flows of the sharp hole and of the long orifice at s = 1.5, mixed in proportion to s - 0.5
  *   1.5 <= s <= 10    long orifice
  *   s > 10            long orifice of s = 10 and, in series, friction over the rest of the length
- * The mixture is ours: between the two the jet may reattach or not, with hysteresis, and no published law was found; the rule
- * is continuous in s and smooth in Re. Everything is written over the ideal velocity V of the orifice part,
+ * The mixture is ours: between the two the jet may reattach or not, with hysteresis, and no published law was found, so the coefficient is
+ * known to no better than that it lies from 0.61 to 0.81 there, which is more than the bands of both; the rule is continuous in s and
+ * smooth in Re. Everything is written over the ideal velocity V of the orifice part,
  *   dp(V) = rho V^2/2 [+ f (s - 10) rho u^2/2],   Q(V) = A V Cd,   u = Q/A,
  * both rising in V, so each direction is explicit or one root.
  *

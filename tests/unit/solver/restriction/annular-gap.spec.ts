@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type AnnularGap, annularGap, wallDrivenArea } from '../../../../src/solver/restriction/annular-gap.ts';
+import { frictionFactor } from '../../../../src/solver/restriction/passage-friction.ts';
 import { expectRestrictionLaws, logUniform, OIL, relative, value } from './helpers.ts';
 
 const GAP: AnnularGap = { outerDiameter_m: 40e-3, clearance_m: 0.05e-3, length_m: 10e-3, eccentricity: 0 };
@@ -74,6 +75,21 @@ describe('annularGap', () => {
     const speed = flow({}, 1e6, inviscid) / area;
     expect(relative((factor * 860 * speed ** 2) / 2, 1e6)).toBeLessThan(1e-6);
   });
+
+  it.each([10, 20, 50])(
+    'keeps within about a quarter of turbulent flow beyond its range, in a gap %d times 2c long',
+    (ratio) => {
+      // Source: own arithmetic, f L/(2c) and the kinetic energy of a flat profile, 1.06 heads; f by Churchill 1977.
+      const c = 1e-3;
+      const gap = { ...GAP, clearance_m: c, length_m: ratio * 2 * c };
+      for (const Re of [4e3, 1e4, 3e4, 1e5]) {
+        const u = (Re * OIL.dynamicViscosity_Pa_s) / (OIL.density_kg_m3 * 2 * c);
+        const area = Math.PI * (gap.outerDiameter_m - c) * c;
+        const turbulent = ((frictionFactor(Re) * ratio + 1.06) * OIL.density_kg_m3 * u * u) / 2;
+        expect(relative(value(annularGap(gap, OIL).drop(area * u)), turbulent)).toBeLessThan(0.27);
+      }
+    },
+  );
 
   it('drags along half the speed of the wall over the area of the gap', () => {
     // Source: plane Couette flow, mean speed V/2; own arithmetic: pi 39.95 mm 0.05 mm / 2.

@@ -28,6 +28,13 @@ describe('drilledHole', () => {
     }
   });
 
+  it('lies between the sharp edge and the long orifice at l/d 1, half way at one drop', () => {
+    for (const drop of [1e4, 1e5, 1e6]) {
+      const [sharp, between, long] = [0.5, 1, 1.5].map((s) => value(hole(s).flow(drop)));
+      expect(relative(between, (sharp + long) / 2)).toBeLessThan(1e-9);
+    }
+  });
+
   it('adds the friction of the rest of a very long bore', () => {
     // Source: Hagen-Poiseuille dp = 128 mu L Q / (pi d^4) over the length beyond ten diameters, laminar.
     const d = 1e-3;

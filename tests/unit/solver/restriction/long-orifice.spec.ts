@@ -34,6 +34,17 @@ describe('longOrificeCoefficient', () => {
     expect(Math.abs(longOrificeCoefficient(s, Re) / Cd - 1)).toBeLessThan(1e-3);
   });
 
+  it.each([
+    // Source: eq. 7 of the paper, 0.827 - 0.0085 l/d, and 0.810 for l/d up to 2.
+    [1.5, 0.81],
+    [2, 0.81],
+    [5, 0.7845],
+    [10, 0.742],
+  ])('goes on beyond the range of the paper, at l/d %d to its highest value %d', (s, Cdu) => {
+    for (const Re of [2e4, 1e5, 1e6, 1e8]) expect(Math.abs(longOrificeCoefficient(s, Re) - Cdu)).toBeLessThan(0.004);
+    expect(Math.abs(longOrificeCoefficient(s, 1e8) - Cdu)).toBeLessThan(6e-4);
+  });
+
   it('lets more through at every higher Reynolds number and has no step', () => {
     for (const s of [1.5, 2, 3, 5, 10]) {
       const Re = Array.from({ length: 2000 }, (_, i) => 10 ** (-3 + i * 0.005));
