@@ -72,6 +72,16 @@ export const VIEWS: readonly View[] = [
   chart('tolerance', '.charts .tolerance'),
   chart('cycle', '.cycle-readings'),
   {
+    name: 'bench: peaks of the cycle',
+    page: 'bench',
+    part: '.charts',
+    open: async (page) => {
+      await button(page, text.chart.tabs.cycle).click();
+      await page.getByRole('button', { name: text.cycle.motionLong.peaks }).click();
+      await page.locator('[data-frequency="2"]').first().waitFor();
+    },
+  },
+  {
     name: 'bench: difference in per cent',
     page: 'bench',
     part: '.charts',

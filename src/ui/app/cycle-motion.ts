@@ -1,4 +1,4 @@
-/** What moves the shaft in the cycle: a sine stroke, or a trace that is kept until the page is left. */
+/** What moves the shaft in the cycle: a sine stroke, strokes from slow to fast, or a trace that is kept until the page is left. */
 import { computed, signal } from '@preact/signals';
 import type { CycleRequest } from '../../../workers/protocol.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
@@ -8,7 +8,7 @@ import { project } from './store.ts';
 export type Drive = CycleRequest['drive'];
 type TraceDrive = Extract<Drive, { kind: 'trace' }>;
 
-export const MOTIONS = ['sine', 'trace'] as const;
+export const MOTIONS = ['sine', 'peaks', 'trace'] as const;
 export type Motion = (typeof MOTIONS)[number];
 export const motion = signal<Motion>('sine');
 
@@ -46,18 +46,29 @@ export function keepTrace(name: string, drive: TraceDrive): void {
 }
 
 /** The bench keeps the place in the stroke for the middle of the motion; it moves only as far as the ends ask. */
-function sineNow(): Drive {
+function sineOf(hertz: number): Drive {
   const travel_m = metresFromMillimetres(project.value.damper.travel_mm);
   const stroke_m = metresFromMillimetres(stroke_mm.value);
   const wanted_m = position_m.value ?? travel_m / 2;
   const middle_m = Math.min(Math.max(wanted_m, stroke_m / 2), travel_m - stroke_m / 2);
-  return { kind: 'sine', stroke_m, frequency_Hz: frequency_Hz.value, middle_m };
+  return { kind: 'sine', stroke_m, frequency_Hz: hertz, middle_m };
 }
 
-/** Undefined while no trace is there to follow. */
-export const driveNow = computed<Drive | undefined>(() => (motion.value === 'sine' ? sineNow() : trace.value?.drive));
+/** Undefined while no trace is there to follow, and where there is more than one stroke. */
+export const driveNow = computed<Drive | undefined>(() => {
+  if (motion.value === 'sine') return sineOf(frequency_Hz.value);
+  return motion.value === 'trace' ? trace.value?.drive : undefined;
+});
+
+/** Of the frequency set: closer together where a bleed still carries the oil. */
+const PEAK_SHARES = [0.02, 0.05, 0.1, 0.2, 0.35, 0.5, 0.65, 0.8, 1] as const;
+
+/** The strokes from slow to fast; the last is the one that is set. */
+export const peakDrives = computed<readonly Drive[]>(() =>
+  PEAK_SHARES.map((share) => sineOf(share * frequency_Hz.value)),
+);
 
 /** The same for the same motion; the place in the stroke is a part of what every curve is solved at. */
 export const driveKey = computed(() =>
-  motion.value === 'sine' ? `sine ${stroke_mm.value} ${frequency_Hz.value}` : `trace ${trace.value?.number}`,
+  motion.value === 'trace' ? `trace ${trace.value?.number}` : `sine ${stroke_mm.value} ${frequency_Hz.value}`,
 );

@@ -1,4 +1,5 @@
 /** Which plate theories gave what the chart shows, by the tab that is open. */
+import { motion } from '../app/cycle-motion.ts';
 import { cycleOf } from '../app/cycle-solve.ts';
 import { shownEffects } from '../app/effects-solve.ts';
 import { outcomes } from '../app/solve.ts';
@@ -46,7 +47,7 @@ function ofEffects(): string {
 export function theoryOnShow(): string {
   switch (tab.value) {
     case 'cycle':
-      return theoryOfCycles();
+      return motion.value === 'peaks' ? ofCurves() : theoryOfCycles();
     case 'effects':
       return ofEffects();
     case 'temperature':

@@ -86,5 +86,5 @@ export const loopViews: Readonly<Record<LoopAxis, ReadonlySignal<PlotView>>> = {
 
 /** A cycle closes, and over time would be one stroke like the next; a trace is a story in time. */
 export const loopAxes = computed<readonly LoopAxis[]>(() =>
-  motion.value === 'sine' ? ['position', 'speed'] : ['time', 'position', 'speed'],
+  motion.value === 'trace' ? ['time', 'position', 'speed'] : ['position', 'speed'],
 );

@@ -97,7 +97,7 @@ const energyGroup = (): CycleGroup => ({
   id: 'energy',
   title: withUnit(words.energy, unitOfShown('energy')),
   rows: [
-    energy('work_J', words.work[motion.value]),
+    energy('work_J', motion.value === 'trace' ? words.work.trace : words.work.sine),
     lossOf('oil_J', words.oil),
     lossOf('friction_J', words.friction),
     lossOf('stop_J', words.stop),

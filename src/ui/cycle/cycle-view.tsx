@@ -14,6 +14,7 @@ import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
 import { loopAxes, loopViews } from './cycle-lines.ts';
 import { type CycleGroup, type CycleRow, cycleGroups } from './cycle-rows.ts';
+import { PeaksView } from './peaks-view.tsx';
 import { formShown } from './trace-draft.ts';
 import { TraceForm } from './trace-form.tsx';
 
@@ -139,12 +140,14 @@ function Driven(): JSX.Element {
       <PeakSpeed />
       <Troubles />
       <Table />
-      <p class="hint">{text.cycle.note[motion.value]}</p>
+      <p class="hint">{motion.value === 'trace' ? text.cycle.note.trace : text.cycle.note.sine}</p>
     </div>
   );
 }
 
-export function CycleView(): JSX.Element {
+export const CycleView = (): JSX.Element => (motion.value === 'peaks' ? <PeaksView /> : <LoopsView />);
+
+function LoopsView(): JSX.Element {
   useEffect(startCycles, []);
   const isAwaited = motion.value === 'trace' && !trace.value;
   return (

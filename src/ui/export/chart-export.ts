@@ -1,4 +1,5 @@
 /** What the chart on show gives: pictures, its data, and the whole curve of the build on show. */
+import { motion } from '../app/cycle-motion.ts';
 import { cycleOf } from '../app/cycle-solve.ts';
 import { shownEffects } from '../app/effects-solve.ts';
 import { tell } from '../app/notices.ts';
@@ -11,6 +12,7 @@ import { shimRows } from '../charts/shim-rows.ts';
 import { scatterBand, showsTolerance } from '../charts/shown-areas.ts';
 import { chart, tab } from '../charts/tabs.ts';
 import { type LoopAxis, loopAxes, loopViews } from '../cycle/cycle-lines.ts';
+import { peakView } from '../cycle/peak-lines.ts';
 import { effectRows } from '../effects/effect-rows.ts';
 import { clickSweep } from '../sweeps/click-sweep.ts';
 import { positionSweep } from '../sweeps/position-sweep.ts';
@@ -25,6 +27,7 @@ import { curveRows } from './curve-table.ts';
 import { cycleRows } from './cycle-table.ts';
 import { effectsTable } from './effects-table.ts';
 import type { ExportChoice } from './export-menu.tsx';
+import { peaksData, savePeaks } from './peaks-export.ts';
 import { saveCsv } from './readings-export.ts';
 import { shimTable } from './shim-table.ts';
 import { saveSweep, sweepData } from './sweep-export.ts';
@@ -117,10 +120,28 @@ const sweepExport = (sweep: Sweep): ViewExport => ({
   saveData: () => saveRows(words.files[sweep.name], sweepData(sweep)),
 });
 
+const peaksExport = (): ViewExport => ({
+  pictures: [
+    {
+      id: 'peaks-svg',
+      label: text.cycle.peaks.svg,
+      run: ifDrawn(peakView.value.lines, () => savePeaks('svg')),
+    },
+    {
+      id: 'peaks-png',
+      label: text.cycle.peaks.png,
+      run: ifDrawn(peakView.value.lines, () => savePeaks('png')),
+    },
+  ],
+  saveData: () => saveRows(text.cycle.peaks.file, peaksData()),
+});
+
 function viewExport(): ViewExport {
   switch (tab.value) {
     case 'cycle':
-      return { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
+      return motion.value === 'peaks'
+        ? peaksExport()
+        : { pictures: loopAxes.value.flatMap(loopChoices), saveData: saveCycleData };
     case 'effects':
       return {
         pictures: [

@@ -30,6 +30,7 @@ export const exportWords = {
     conditions: (theory: string, oil: string, position: string) => `${theory}; oil at ${oil}; ${position}.`,
     alongTrace: (trace: string) => `Along the trace ${trace}.`,
     driven: (stroke: string, frequency: string) => `Last cycle of a sine of ${stroke} at ${frequency}.`,
+    peaks: (stroke: string, frequency: string) => `Sine strokes of ${stroke}, from slow up to ${frequency}.`,
     setSign: (sign: string) => `${sign} as set.`,
     midStroke: 'mid-stroke',
     stroke: (position: string) => `${position} from full extension`,
