@@ -182,6 +182,17 @@ describe('damperFromProject', () => {
     expect((Math.PI / 4) * ports.hydraulicDiameter_m ** 2).toBeCloseTo(20e-6, 15);
   });
 
+  it('takes the share of the circumference of ports known by diameter or area, to the shims and to the oil', () => {
+    for (const size of [{ diameter_mm: 5 }, { area_mm2: 20 }]) {
+      const { valves } = PROJECT.damper;
+      const ports = { count: 3, length_mm: 8, coveredFraction: 0.4, ...size };
+      const changed = { ...valves, pistonRebound: { ...valves.pistonRebound, ports } };
+      const { rebound } = damperFromProject({ ...PROJECT, damper: { ...PROJECT.damper, valves: changed } }, 'stock');
+      expect(rebound.ports.coveredFraction).toBe(0.4);
+      expect(rebound.stack).toMatchObject({ ports: { count: 3, coveredFraction: 0.4 } });
+    }
+  });
+
   it('takes the oil at its temperature', () => {
     // Source: D1250, 860 kg/m3 at 15 °C is 844.22 at 40 °C; 15 mm2/s there.
     const { fluid } = damperFromProject(PROJECT, 'stock');
