@@ -43,12 +43,35 @@ function spread(names: readonly LineName[], way: 1 | -1): LineName[] {
   return placed;
 }
 
-/** Names of the upper lines above them, of the lower lines below them. */
-export function placeNames(lines: readonly ShownLine[], scales: Scales, top: number): LineName[] {
+/** Baselines of the highest and the lowest name that stand within the chart [px]. */
+export interface Room {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Rising names within the room, none nearer to the next than the gap. */
+function within(names: readonly LineName[], { top, bottom }: Room): LineName[] {
+  const down = spread(
+    names.map((name) => ({ ...name, y: Math.max(top, name.y) })),
+    1,
+  );
+  const up = down.reverse().map((name) => ({ ...name, y: Math.min(bottom, name.y) }));
+  return spread(up, -1).reverse();
+}
+
+/** Names of the upper lines above them, of the lower lines below them, or above where they would stand under the axis. */
+export function placeNames(lines: readonly ShownLine[], scales: Scales, room: Room): LineName[] {
   const stretches = lines.filter(({ named }) => named).flatMap((line) => stretchUnderName(line, scales));
   const sorted = stretches.sort((a, b) => a.high - b.high);
   const half = Math.ceil(sorted.length / 2);
-  const above = sorted.slice(0, half).map(({ line, high }) => ({ line, y: high + ABOVE_LINE }));
-  const below = sorted.slice(half).map(({ line, low }) => ({ line, y: low + BELOW_LINE }));
-  return [...spread(above.reverse(), -1), ...spread(below, 1)].map((name) => ({ ...name, y: Math.max(top, name.y) }));
+  const nameAbove = ({ line, high }: Stretch): LineName => ({ line, y: high + ABOVE_LINE });
+  const above = spread(sorted.slice(0, half).map(nameAbove).reverse(), -1).reverse();
+  const lower = sorted.slice(half);
+  const below = spread(
+    lower.map(({ line, low }) => ({ line, y: low + BELOW_LINE })),
+    1,
+  );
+  const isUnderAxis = (below.at(-1)?.y ?? 0) > room.bottom;
+  const rest = isUnderAxis ? spread(lower.map(nameAbove).reverse(), -1).reverse() : below;
+  return within([...above, ...rest], room);
 }

@@ -12,9 +12,10 @@ interface NamesProps {
 }
 
 export function LineNames({ lines, view, frame }: NamesProps): JSX.Element {
+  const room = { top: MARGIN.t + 9, bottom: frame.height - MARGIN.b - 4 };
   return (
     <g class="names">
-      {placeNames(lines, scalesOf(view, frame), MARGIN.t + 9).map(({ line, y }) => (
+      {placeNames(lines, scalesOf(view, frame), room).map(({ line, y }) => (
         <text key={`${line.buildId}-${line.part}`} x={frame.width - MARGIN.r - 4} y={y} fill={line.colour}>
           {line.label}
         </text>

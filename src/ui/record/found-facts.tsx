@@ -5,10 +5,10 @@ import type { TeardownRecord } from '../../model/record.ts';
 import { keyPut } from '../app/optional-parts.ts';
 import { baseline, project, withBuild } from '../app/store.ts';
 import { NumberField } from '../panels/number-field.tsx';
+import { WordsField } from '../panels/words-field.tsx';
 import { text } from '../text/en.ts';
 import { recordWords, type TextFact } from '../text/record.ts';
 import { recordOf, withRecord } from './record-state.ts';
-import { WordsField } from './words-field.tsx';
 
 const words = recordWords.facts;
 

@@ -8,10 +8,10 @@ import { keyPut } from '../app/optional-parts.ts';
 import type { FieldKind } from '../app/quantities.ts';
 import { project, undoEdit } from '../app/store.ts';
 import { NumberField } from '../panels/number-field.tsx';
+import { WordsField } from '../panels/words-field.tsx';
 import { text } from '../text/en.ts';
 import { recordWords } from '../text/record.ts';
 import { recordOf, withRecord } from './record-state.ts';
-import { WordsField } from './words-field.tsx';
 
 export interface Lists {
   springs: SpringRecord;

@@ -4,9 +4,9 @@ import { RATE_SOURCES, type RecordStep, VERDICTS, WEAR_KINDS, type WearPart } fr
 import { editOrTell } from '../app/edit-or-tell.ts';
 import { showField, unitOf, writeField } from '../app/quantities.ts';
 import { SelectField } from '../panels/select-field.tsx';
+import { WordsField } from '../panels/words-field.tsx';
 import { recordWords } from '../text/record.ts';
 import { FoundList, FoundSize, withEntry } from './found-list.tsx';
-import { WordsField } from './words-field.tsx';
 
 export function SpringList(): JSX.Element {
   const words = recordWords.springs;

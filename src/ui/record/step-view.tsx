@@ -3,11 +3,11 @@ import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { RecordStep } from '../../model/record.ts';
 import { project } from '../app/store.ts';
+import { WordsField } from '../panels/words-field.tsx';
 import { recordWords as words } from '../text/record.ts';
 import { PhotoStrip } from './photo-strip.tsx';
 import { markStep, recordOf, showView, stateOf, steps, turns, withStep } from './record-state.ts';
 import { StepBody } from './step-body.tsx';
-import { WordsField } from './words-field.tsx';
 
 /** The heading takes the keyboard when the person went on to this step. */
 function StepTitle({ step }: { step: RecordStep }): JSX.Element {

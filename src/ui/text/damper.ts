@@ -12,6 +12,8 @@ export const damperWords = {
       gas: 'Gas',
       air: 'Air over the oil',
     },
+    name: 'Name of the damper',
+    oilName: 'Name of the oil',
     layout: 'Layout',
     layoutName: {
       monotube: 'Monotube',

@@ -8,6 +8,7 @@ import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
+import { WordsField } from '../words-field.tsx';
 import { ViscosityFields } from './viscosity-fields.tsx';
 import { WeightTable } from './weight-table.tsx';
 
@@ -81,6 +82,11 @@ export function OilGroup(): JSX.Element {
       summary={inAssumed('oil', text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC)))}
     >
       <AssumedNote part="oil" />
+      <WordsField
+        label={text.damper.oilName}
+        value={fluid.name}
+        edit={(name = '') => withFluid({ ...project.value.fluid, name })}
+      />
       <ViscosityFields
         viscosity={fluid.viscosity}
         change={(viscosity) => withFluid({ ...project.value.fluid, viscosity })}

@@ -10,6 +10,7 @@ import { text } from '../../text/en.ts';
 import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
 import { SelectField } from '../select-field.tsx';
+import { WordsField } from '../words-field.tsx';
 
 const withDamper = (part: Partial<Damper>): Project => ({
   ...project.value,
@@ -89,6 +90,7 @@ export function SizesGroup(): JSX.Element {
       sketch={SKETCH_OF[damper.layout]}
     >
       <AssumedNote part="sizes" />
+      <WordsField label={text.damper.name} value={damper.name} edit={(name = '') => withDamper({ name })} />
       <SelectField<Layout>
         label={text.damper.layout}
         options={LAYOUTS}

@@ -173,7 +173,7 @@ describe('names of lines', () => {
     const names = placeNames(
       ['a', 'b', 'c', 'd'].map((label) => line(label, 200)),
       scales,
-      0,
+      { top: 0, bottom: 300 },
     );
     const ys = names.map(({ y }) => y).sort((a, b) => a - b);
     expect(names).toHaveLength(4);
@@ -181,8 +181,19 @@ describe('names of lines', () => {
   });
 
   it('are written for lines with a name of their own, and never off the chart', () => {
-    const names = placeNames([line('a', 290), line('a', -100, 'rebound')], scales, 19);
+    const names = placeNames([line('a', 290), line('a', -100, 'rebound')], scales, { top: 19, bottom: 296 });
     expect(names).toHaveLength(1);
     expect(names[0].y).toBe(19);
+  });
+
+  it('stand above lines that run along the axis, and still clear of one another', () => {
+    const flat = (label: string, at: number): ShownLine => ({ ...line(label, at), y: [at, at, at] });
+    const lines = [flat('a', 290), flat('b', 280), flat('c', 8), flat('d', 4)];
+    const names = placeNames(lines, scales, { top: 19, bottom: 296 });
+    const ys = names.map(({ y }) => y).sort((a, b) => a - b);
+    expect(ys[0]).toBeGreaterThanOrEqual(19);
+    // Of the lines at 8 and 4 over the axis at 300: the letters stand above both.
+    expect(ys[3]).toBeLessThan(300 - 4);
+    for (let i = 1; i < ys.length; i++) expect(ys[i] - ys[i - 1]).toBeGreaterThanOrEqual(14);
   });
 });
