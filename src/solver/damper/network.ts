@@ -16,6 +16,7 @@
  */
 import { bracketedRoot } from '../numeric/bracketed-root.ts';
 import type { FailedValve, Valve, ValvePoint } from '../valve/explicit-valve.ts';
+import { pressureInWords } from '../valve/in-words.ts';
 import { totalFlow } from './path-flows.ts';
 
 /** A chamber with its valves towards the gas, and the chambers behind it. */
@@ -118,7 +119,8 @@ function branchOf<Name extends string>(free: Free<Name>, v: number, parent_Pa: n
     sumOf(behindAt(p), ([[, state]]) => state.flow_m3_s) -
     throughValve(chamber, p - parent_Pa).flow_m3_s;
   const atFloor = surplus(floor_Pa);
-  const pressure_Pa = atFloor <= 0 ? floor_Pa : balancing(surplus, floor_Pa, parent_Pa + greatestRise(chamber, v));
+  const pressure_Pa =
+    atFloor <= 0 ? floor_Pa : balancing(chamber.name, surplus, floor_Pa, parent_Pa + greatestRise(chamber, v));
   const state = {
     pressure_Pa,
     ...throughValve(chamber, pressure_Pa - parent_Pa),
@@ -134,10 +136,13 @@ function greatestRise(chamber: Chamber<string>, v: number): number {
 }
 
 /** Pressure between the floor and the greatest one at which the flows of a chamber balance. */
-function balancing(surplus: (p: number) => number, floor_Pa: number, greatest_Pa: number): number {
-  const root = bracketedRoot(surplus, floor_Pa, Math.max(greatest_Pa, floor_Pa));
+function balancing(chamber: string, surplus: (p: number) => number, floor_Pa: number, greatest_Pa: number): number {
+  const top_Pa = Math.max(greatest_Pa, floor_Pa);
+  const root = bracketedRoot(surplus, floor_Pa, top_Pa);
   if (root.status === 'converged') return root.value;
-  throw new ValveFailure({ status: root.status, reason: root.reason });
+  const where = `between ${pressureInWords(floor_Pa)} and ${pressureInWords(top_Pa)} absolute`;
+  const reason = `the flows of the ${chamber} chamber balance at no pressure ${where}: ${root.reason}`;
+  throw new ValveFailure({ status: root.status, reason });
 }
 
 function throughValve(

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Chamber, type ChamberState, networkState } from '../../../../src/solver/damper/network.ts';
+import type { Valve } from '../../../../src/solver/valve/explicit-valve.ts';
 import { failingValve, linearValve, powerValve } from '../../../helpers/plain-valves.ts';
 
 const GAS_PA = 1e6;
@@ -83,6 +84,26 @@ describe('the chambers of a damper', () => {
   it('rests at the pressure of the gas', () => {
     const { c, r } = chambersOf([compression(1e-9, rebound(2e-10))], 0);
     expect([c.pressure_Pa, r.pressure_Pa, c.flow_m3_s, c.voidRate_m3_s]).toEqual([GAS_PA, GAS_PA, 0, 0]);
+  });
+
+  it('names the chamber whose flows balance nowhere, and between which pressures', () => {
+    // A void opens behind, so the chamber takes the pressure at which its own valve passes the rest; that valve gives no number there.
+    const sound = linearValve(2e-10);
+    const holed: Valve = {
+      ...sound,
+      atDrop: (dp) => {
+        const point = sound.atDrop(dp);
+        if (point.status !== 'converged' || dp < 1e4 || dp > 2.9e6) return point;
+        return { ...point, flows: { ...point.flows, ports_m3_s: Number.NaN } };
+      },
+    };
+    const chamber = { ...compression(2e-10, rebound(1e-10)), outward: holed };
+    expect(networkState({ chambers: [chamber] }, SPEED, GAS_PA, FLOOR_PA)).toMatchObject({
+      status: 'not-converged',
+      reason: expect.stringMatching(
+        /^the flows of the c chamber balance at no pressure between 0.1 MPa and 4 MPa absolute/,
+      ),
+    });
   });
 
   it('hands on why a valve has no state', () => {
