@@ -22,7 +22,7 @@ export function curvePoints(
   values: Values,
   { bands = false }: { readonly bands?: boolean } = {},
 ): AskedPoint[] {
-  const speeds_m_s = numberList(values.get(SPEEDS) ?? '', SPEEDS);
+  const speeds_m_s = numberList(values.get(SPEEDS) ?? '', SPEEDS, { unit: 'm/s' });
   const options = { speeds_m_s, theory: theoryOf(values), bands };
   return occasionsOf(project, build, values).flatMap(({ asked, project: then, stroke_m }) => {
     const curve = forceCurveForBuild(then, build.id, { ...options, stroke_m });

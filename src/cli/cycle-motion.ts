@@ -1,6 +1,7 @@
 /** How the shaft moves: a sine stroke at one or several frequencies, or a trace out of a file. */
 import type { Project } from '../model/project.ts';
 import { parseTrace, type SineDrive, type TraceDrive } from '../solver/index.ts';
+import { tidy } from '../units/convert.ts';
 import { metresFromMillimetres as metres } from '../units/si.ts';
 import { UsageError, type Values } from './command.ts';
 import { readInput } from './input.ts';
@@ -16,7 +17,7 @@ export const TRACE = 'trace';
 /** One motion; a sine stroke still wants its middle. */
 export interface Motion {
   readonly asked: readonly Asked[];
-  readonly driveAbout: (middle_m: number) => SineDrive | TraceDrive;
+  readonly driveAbout: (middle_mm: number) => SineDrive | TraceDrive;
 }
 
 /** @throws UsageError unless a sine stroke or a trace is asked for, and not both */
@@ -33,13 +34,26 @@ function sineMotions(travel_mm: number, values: Values): Motion[] {
   const [stroke, frequencies] = [values.get(STROKE), values.get(FREQUENCIES)];
   if (stroke === undefined || frequencies === undefined)
     throw new UsageError(`cycle needs --${STROKE} MM and --${FREQUENCIES} LIST, or --${TRACE} FILE`);
-  const stroke_m = metres(numberList(stroke, STROKE, { from: 0, upTo: travel_mm, single: true })[0]);
+  const [stroke_mm] = numberList(stroke, STROKE, { above: 0, upTo: travel_mm, single: true, unit: 'mm' });
   const cycles = values.get(CYCLES);
   const repeated = cycles !== undefined && { cycles: numberList(cycles, CYCLES, { single: true })[0] };
-  return numberList(frequencies, FREQUENCIES, { from: 0 }).map((frequency_Hz) => ({
+  return numberList(frequencies, FREQUENCIES, { above: 0, unit: 'Hz' }).map((frequency_Hz) => ({
     asked: [frequencyAsked(frequency_Hz)],
-    driveAbout: (middle_m) => ({ kind: 'sine', stroke_m, frequency_Hz, middle_m, ...repeated }),
+    driveAbout: (middle_mm) => {
+      requireWithin(travel_mm, stroke_mm, middle_mm);
+      return { kind: 'sine', stroke_m: metres(stroke_mm), frequency_Hz, middle_m: metres(middle_mm), ...repeated };
+    },
   }));
+}
+
+/** A motion over the whole travel may miss its ends by a rounding. */
+const PLAY = 1e-9;
+
+function requireWithin(travel_mm: number, stroke_mm: number, middle_mm: number): void {
+  const [from, to] = [tidy(middle_mm - stroke_mm / 2), tidy(middle_mm + stroke_mm / 2)];
+  if (from >= -PLAY && to <= travel_mm + PLAY) return;
+  const got = `--${STROKE} ${stroke_mm} about ${middle_mm} mm: got a motion from ${from} to ${to} mm`;
+  throw new UsageError(`${got}, wanted one within the travel, 0 to ${travel_mm} mm; --${POSITIONS} sets its middle`);
 }
 
 const frequencyAsked = (value: number): Asked => ({

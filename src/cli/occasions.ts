@@ -5,7 +5,7 @@ import { withSetting } from '../model/setting.ts';
 import { metresFromMillimetres } from '../units/si.ts';
 import { CLICKS, clickSettings, type Turned } from './clicks.ts';
 import { UsageError, type Values } from './command.ts';
-import { numberList } from './number-list.ts';
+import { type Allowed, numberList } from './number-list.ts';
 import type { Asked } from './render/rows.ts';
 
 export const BUILD = 'build';
@@ -36,10 +36,10 @@ export function findBuild({ builds, baselineBuild }: Project, values: Values): B
 /** Every combination of the temperatures, positions and clicks; one occasion, as the document has it, without any of them. */
 export function occasionsOf(project: Project, build: Build, values: Values): Occasion[] {
   const { travel_mm } = project.damper;
-  const temperatures = swept(values, TEMPERATURES, OIL_TEMPERATURES, (value) => [
+  const temperatures = swept(values, TEMPERATURES, { ...OIL_TEMPERATURES, unit: '°C' }, (value) => [
     { key: 'oilTemperature_degC', heading: 'oil °C', value, words: `${value} °C` },
   ]);
-  const positions = swept(values, POSITIONS, { from: 0, upTo: travel_mm }, (value) => [
+  const positions = swept(values, POSITIONS, { from: 0, upTo: travel_mm, unit: 'mm' }, (value) => [
     { key: 'position_mm', heading: 'position mm', value, words: `${value} mm` },
   ]);
   const turns = turnsOf(values, build);
@@ -60,12 +60,7 @@ interface Swept {
 }
 
 /** The values of an option that sweeps; one without a value where it was not given. */
-function swept(
-  values: Values,
-  option: string,
-  range: { readonly from: number; readonly upTo: number },
-  asked: (value: number) => Asked[],
-): Swept[] {
+function swept(values: Values, option: string, range: Allowed, asked: (value: number) => Asked[]): Swept[] {
   const list = values.get(option);
   if (list === undefined) return [{ asked: [] }];
   return numberList(list, option, range).map((value) => ({ value, asked: asked(value) }));

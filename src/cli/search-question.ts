@@ -94,8 +94,8 @@ function sourceOf({ drawer }: Project, values: Values): SearchRequest['source'] 
     throw new UsageError(`a catalogue of sizes needs both --${DIAMETERS} and --${THICKNESSES}`);
   return {
     kind: 'catalogue',
-    outerDiameters_mm: numberList(diameters, DIAMETERS, { from: 0.001, upTo: 500 }),
-    thicknesses_mm: numberList(thicknesses, THICKNESSES, { from: 0.001, upTo: 20 }),
+    outerDiameters_mm: numberList(diameters, DIAMETERS, { from: 0.001, upTo: 500, unit: 'mm' }),
+    thicknesses_mm: numberList(thicknesses, THICKNESSES, { from: 0.001, upTo: 20, unit: 'mm' }),
   };
 }
 

@@ -47,13 +47,20 @@ describe.concurrent('a motion that cannot be', () => {
     [['--trace=a.csv', '--position=40'], '--position is of a sine stroke and does not go with --trace'],
     [['--trace=no-such.csv'], 'no-such.csv: there is no such file'],
     [['--trace', PROJECT], '[cycle.trace.header]'],
-    [['--stroke-mm=71', '--frequency-Hz=1'], '--stroke-mm: got "71", wanted 70 or less'],
-    [['--stroke-mm=0', '--frequency-Hz=1'], '[cycle.drive.stroke]'],
-    [['--stroke-mm=40', '--frequency-Hz=0'], '[cycle.drive.frequency]'],
+    [['--stroke-mm=71', '--frequency-Hz=1'], '--stroke-mm: got "71", wanted 70 mm or less'],
+    [['--stroke-mm=0', '--frequency-Hz=1'], '--stroke-mm: got "0", wanted more than 0 mm'],
+    [['--stroke-mm=NaN', '--frequency-Hz=1'], '--stroke-mm: got "NaN", wanted a number in mm'],
+    [['--stroke-mm=40', '--frequency-Hz=0'], '--frequency-Hz: got "0", wanted more than 0 Hz'],
     [['--stroke-mm=40,50', '--frequency-Hz=1'], '--stroke-mm takes one number'],
-    [['--stroke-mm=40', '--frequency-Hz=1', '--position=10'], '[cycle.drive.travel]'],
+    [
+      ['--stroke-mm=40', '--frequency-Hz=1', '--position=10'],
+      'got a motion from -10 to 30 mm, wanted one within the travel, 0 to 70 mm',
+    ],
     [['--stroke-mm=40', '--frequency-Hz=1', '--cycles=0'], 'a whole number from 1 to 1000'],
-    [['--stroke-mm=40', '--frequency-Hz=1', '--hysteresis-m-s=-1'], '--hysteresis-m-s: got "-1", wanted 0 or more'],
+    [
+      ['--stroke-mm=40', '--frequency-Hz=1', '--hysteresis-m-s=-1'],
+      '--hysteresis-m-s: got "-1", wanted more than 0 m/s',
+    ],
   ])('refuses %j', async (words, message) => {
     const { exit, result, talk } = await runHere(['cycle', PROJECT, ...words]);
     expect({ exit, result }).toEqual({ exit: 2, result: '' });

@@ -135,6 +135,16 @@ describe.concurrent('shimwright cycle', () => {
     expect(asked.reboundHysteresis_N).toBeGreaterThan(0);
   });
 
+  it('says why there is no hysteresis at a speed that the shaft does not come to', async () => {
+    const { code, stdout, stderr } = await runCli(['cycle', PROJECT, ...SINE, '--hysteresis-m-s=9']);
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/in compression, N +-\n/);
+    for (const way of ['compression', 'rebound'])
+      expect(stderr).toMatch(
+        new RegExp(`no hysteresis in ${way}: the shaft does not pass 9 m/s .* peak is 0\\.2513 m/s`),
+      );
+  });
+
   it('counts the last of the cycles asked for, about the middle asked for', async () => {
     const [{ samples }] = await runs(soundProject(), ...SINE, '--cycles=2', '--position=25');
     expect(samples).toHaveLength(241);

@@ -59,7 +59,7 @@ describe.concurrent('shimwright fluid', () => {
     expect(weight.stderr).toContain('wanted weights of 2.5, 5, 7.5, 10, 15, 20');
     const hot = await runCli(['fluid', '-', '--temperature', '300'], projectWith(TWO_POINTS));
     expect(hot).toMatchObject({ code: 2, stdout: '' });
-    expect(hot.stderr).toContain('250 or less');
+    expect(hot.stderr).toContain('250 °C or less');
   });
 
   it('gives the stiffness of the oil at each pressure, for each share of air', async () => {
@@ -109,7 +109,7 @@ describe.concurrent('shimwright fluid', () => {
     expect(air).toMatchObject({ code: 2, stdout: '' });
     expect(air.stderr).toContain('--air-percent needs --pressures-bar');
     expect(vacuum).toMatchObject({ code: 2, stdout: '' });
-    expect(vacuum.stderr).toContain('-1 or more');
+    expect(vacuum.stderr).toContain('-1 bar or more');
   });
 
   it('says where it is further from the data sheet than one may think', async () => {

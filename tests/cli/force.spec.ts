@@ -187,8 +187,8 @@ describe.concurrent('shimwright force', () => {
     ['--clicks', '17', 'a whole number from 0 to 16'],
     ['--clicks', '2.5', 'a whole number from 0 to 16'],
     ['--clicks', '-1', '0 or more'],
-    ['--temperature', '-61', '-60 or more'],
-    ['--temperature', '251', '250 or less'],
+    ['--temperature', '-61', '-60 °C or more'],
+    ['--temperature', '251', '250 °C or less'],
     ['--temperature', 'warm', 'wanted numbers'],
   ])('refuses %s %s', async (option, list, wanted) => {
     const { code, stdout, stderr } = await runCli(

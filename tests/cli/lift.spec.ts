@@ -123,7 +123,7 @@ describe.concurrent('shimwright lift', () => {
     ['Infinity', 'got "Infinity"'],
     ['1e999', 'got "1e999"'],
     ['0x10', 'got "0x10"'],
-    ['-0.1', 'wanted 0 or more'],
+    ['-0.1', 'wanted 0 MPa or more'],
     ['0.1;0.2', 'got "0.1;0.2"'],
     ['0.1 MPa', 'got "0.1 MPa"'],
   ])('refuses the pressures %j', async (list, message) => {

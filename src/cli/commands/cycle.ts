@@ -2,12 +2,13 @@
 import { decodeProject } from '../../model/codec.ts';
 import type { Build, Damper, Project } from '../../model/project.ts';
 import { type DrivenDamper, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
-import { metresFromMillimetres } from '../../units/si.ts';
+import { tidy } from '../../units/convert.ts';
 import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
 import { CYCLES, motionsOf, STROKE, TRACE } from '../cycle-motion.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { findBuild, headOf, type Occasion, occasionsOf } from '../occasions.ts';
+import { mm } from '../quantities.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Asked, type Row, renderRows, whereOf } from '../render/rows.ts';
@@ -32,7 +33,7 @@ export async function cycle({ file, values }: Request): Promise<Outcome> {
   return {
     exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
     result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), values),
-    talk: runs.flatMap(remarks),
+    talk: runs.flatMap((run) => [...remarks(run), ...hysteresisRemarks(run, values)]),
   };
 }
 
@@ -40,8 +41,8 @@ async function runsOf(project: Project, build: Build, values: Values): Promise<A
   const motions = await motionsOf(project, values);
   const speed_m_s = hysteresisSpeed(values);
   return occasionsOf(project, build, values).flatMap(({ asked, project: then, stroke_m }: Occasion) => {
-    const middle_m = stroke_m ?? metresFromMillimetres(project.damper.travel_mm) / 2;
-    const drives = motions.map(({ driveAbout }) => driveAbout(middle_m));
+    const middle_mm = stroke_m === undefined ? project.damper.travel_mm / 2 : tidy(mm(stroke_m));
+    const drives = motions.map(({ driveAbout }) => driveAbout(middle_mm));
     const heated = heatedMassesOf(then, build.id);
     return dampingCyclesForBuild(then, build.id, drives, { theory: theoryOf(values) }).map((ended, i) => ({
       asked: [...motions[i].asked, ...asked],
@@ -53,7 +54,9 @@ async function runsOf(project: Project, build: Build, values: Values): Promise<A
 
 function hysteresisSpeed(values: Values): number | undefined {
   const text = values.get(HYSTERESIS_SPEED);
-  return text === undefined ? undefined : numberList(text, HYSTERESIS_SPEED, { from: 0, single: true })[0];
+  return text === undefined
+    ? undefined
+    : numberList(text, HYSTERESIS_SPEED, { above: 0, single: true, unit: 'm/s' })[0];
 }
 
 function headFor(project: Project, build: Build, values: Values): Readonly<Record<string, unknown>> {
@@ -115,6 +118,22 @@ function remarks({ asked, ended }: AskedRun): string[] {
   if (ended.status === 'finished') return voidRemarks(ended).map((remark) => `${where}${remark}`);
   const when = ended.time_s === undefined ? '' : ` after ${ended.time_s.toPrecision(4)} s`;
   return [`${where}${ended.status}${when}: ${ended.reason}`];
+}
+
+/** Where a speed was asked for that a loop does not pass on the way up and on the way down. */
+function hysteresisRemarks({ asked, reading }: AskedRun, values: Values): string[] {
+  if (!reading || !values.has(HYSTERESIS_SPEED)) return [];
+  const { hysteresis, peaks } = reading;
+  const missing = [
+    ...(hysteresis.compression ? [] : [['compression', peaks.compression.speed_m_s] as const]),
+    ...(hysteresis.rebound ? [] : [['rebound', 0 - peaks.rebound.speed_m_s] as const]),
+  ];
+  const where = asked.length > 0 ? `${whereOf(asked)}: ` : '';
+  const speed = `${values.get(HYSTERESIS_SPEED)} m/s`;
+  return missing.map(
+    ([way, peak]) =>
+      `${where}no hysteresis in ${way}: the shaft does not pass ${speed} once on the way up and once on the way down; its peak is ${peak.toPrecision(4)} m/s`,
+  );
 }
 
 function voidRemarks({ series, counted }: DrivenDamper): string[] {

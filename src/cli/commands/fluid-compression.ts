@@ -37,8 +37,8 @@ export function squeezes(values: Values): Squeeze[] {
     if (air !== undefined) throw new UsageError(`--${AIR} needs --${PRESSURES_BAR}`);
     return [];
   }
-  const shares = air === undefined ? [undefined] : numberList(air, AIR, FREE_AIR);
-  const gauges = numberList(pressures, PRESSURES_BAR, GAUGE_PRESSURES);
+  const shares = air === undefined ? [undefined] : numberList(air, AIR, { ...FREE_AIR, unit: '%' });
+  const gauges = numberList(pressures, PRESSURES_BAR, { ...GAUGE_PRESSURES, unit: 'bar' });
   return shares.flatMap((freeAir_percent) =>
     gauges.map((gaugePressure_bar) => ({ gaugePressure_bar, freeAir_percent })),
   );

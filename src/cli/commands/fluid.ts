@@ -88,7 +88,8 @@ export async function fluid({ file, values }: Request): Promise<Outcome> {
   const weights = remarks(values.get(WEIGHT));
   const { fluid: oil } = await readDocument(file, decodeProject);
   const list = values.get(TEMPERATURES);
-  const temperatures = list === undefined ? [oil.temperature_degC] : numberList(list, TEMPERATURES, OIL_TEMPERATURES);
+  const temperatures =
+    list === undefined ? [oil.temperature_degC] : numberList(list, TEMPERATURES, { ...OIL_TEMPERATURES, unit: '°C' });
   const talk = [...reachRemarks(oil, temperatures), ...weights];
   const squeezed = squeezes(values);
   const rows = temperatures.flatMap((temperature_degC) => rowsAt(oil, temperature_degC, squeezed));

@@ -160,7 +160,7 @@ export const theoryOf = (values: Values): TheoryChoice =>
   (values.get('theory') as TheoryChoice | undefined) ?? DEFAULT_THEORY;
 
 export async function lift({ file, values }: Request): Promise<Outcome> {
-  const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0 });
+  const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0, unit: 'MPa' });
   const stack = stackFromFile(await readDocument(file, decodeStackFile));
   const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
   const profiles = values.has(STRESS);

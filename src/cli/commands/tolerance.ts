@@ -30,7 +30,7 @@ interface Scattered {
 export async function tolerance({ file, values }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
-  const speeds_m_s = numberList(values.get(SPEEDS) ?? DEFAULTS[SPEEDS], SPEEDS);
+  const speeds_m_s = numberList(values.get(SPEEDS) ?? DEFAULTS[SPEEDS], SPEEDS, { unit: 'm/s' });
   const settings = { samples: whole(values, SAMPLES, 4), seed: whole(values, SEED, 0) };
   const tolerances = tolerancesOf(values.get(TOLERANCES), TOLERANCES);
   const theory = theoryOf(values);

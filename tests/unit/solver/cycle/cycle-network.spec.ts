@@ -32,4 +32,15 @@ describe('the rates of a damper', () => {
     }
     expect(seen).toBeGreaterThan(20);
   });
+
+  it('balance their energy where a run ends with a void: that took its volume times the pressure of air release', () => {
+    // By hand: the ring leaves 20 mm of an empty rebound chamber, 1366.6 mm2 * 20 mm * 0.101325 MPa = 2.77 J.
+    const shut = { a: 1e15, b: 0, cracks_Pa: 0 };
+    const model = threeChambers({ ...PLAIN, airFraction: 0, pistonBleed: shut, compression: shut, rebound: shut });
+    const trace = { kind: 'trace', time_s: [0, 0.5, 1], position_m: [0.05, 0.06, 0.07] } as const;
+    const run = runCycle(model, driveFor(trace, TRAVEL_M));
+    if (run.status !== 'finished') throw new Error(run.reason);
+    expect(run.series.void_m3.rebound.at(-1)).toBeGreaterThan(26e-6);
+    expect(Math.abs(run.energy.balanceError_J)).toBeLessThan(0.05);
+  });
 });
