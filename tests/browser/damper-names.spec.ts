@@ -15,7 +15,7 @@ describe('the form of the damper', () => {
       await undo(page);
       await expect.poll(() => box(page, text.damper.oilName).inputValue()).toBe(named);
       await group(page, 'sizes').click();
-      await box(page, text.damper.name).fill('The one from the shed');
+      await box(page, text.damper.name).fill('The one\n from the shed');
       await expect.poll(() => page.locator('.damper > header').textContent()).toContain('The one from the shed');
       expect(await force(page)).toBe(before);
     }));

@@ -8,7 +8,7 @@ import { project } from '../../app/store.ts';
 import { text } from '../../text/en.ts';
 import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
-import { WordsField } from '../words-field.tsx';
+import { NameField } from '../name-field.tsx';
 import { ViscosityFields } from './viscosity-fields.tsx';
 import { WeightTable } from './weight-table.tsx';
 
@@ -82,10 +82,10 @@ export function OilGroup(): JSX.Element {
       summary={inAssumed('oil', text.damper.summary.oil(fluid.name, showField('temperature', fluid.temperature_degC)))}
     >
       <AssumedNote part="oil" />
-      <WordsField
+      <NameField
         label={text.damper.oilName}
         value={fluid.name}
-        edit={(name = '') => withFluid({ ...project.value.fluid, name })}
+        edit={(name) => withFluid({ ...project.value.fluid, name })}
       />
       <ViscosityFields
         viscosity={fluid.viscosity}

@@ -9,8 +9,8 @@ import type { SketchName } from '../../sketches/catalogue.ts';
 import { text } from '../../text/en.ts';
 import { AssumedNote, inAssumed } from '../assumed-note.tsx';
 import { Entries, type Entry, FieldGroup } from '../field-group.tsx';
+import { NameField } from '../name-field.tsx';
 import { SelectField } from '../select-field.tsx';
-import { WordsField } from '../words-field.tsx';
 
 const withDamper = (part: Partial<Damper>): Project => ({
   ...project.value,
@@ -90,7 +90,7 @@ export function SizesGroup(): JSX.Element {
       sketch={SKETCH_OF[damper.layout]}
     >
       <AssumedNote part="sizes" />
-      <WordsField label={text.damper.name} value={damper.name} edit={(name = '') => withDamper({ name })} />
+      <NameField label={text.damper.name} value={damper.name} edit={(name) => withDamper({ name })} />
       <SelectField<Layout>
         label={text.damper.layout}
         options={LAYOUTS}
