@@ -96,6 +96,18 @@ describe('dampingCycles', () => {
     expect(own).not.toEqual(forces({ checkLag_s: 0 }));
   });
 
+  it('lets a chamber fall as low as the release pressure it is given, and never to none', () => {
+    const starved = { ...rear, gas: { ...rear.gas, absolutePressure_Pa: 1.2e5 } };
+    const lowest = (airReleasePressure_Pa: number) =>
+      chamberExtremes(
+        finished(dampingCycle(starved, sineFor(rear, 6), { ...THEORY, coefficients: { airReleasePressure_Pa } })),
+      ).rebound.lowest_Pa;
+    expect(lowest(101325)).toBe(101325);
+    expect(lowest(4e4)).toBe(4e4);
+    // Vapour pressure is far below 1 kPa (from memory), which stands for no release at all.
+    expect(lowest(0)).toBe(1000);
+  });
+
   it('takes the oil of the document', () => {
     const project = loadDemo('larkspur-trail-rear.shimwright.json');
     const foamed = { ...project, fluid: { ...project.fluid, entrainedAir_percent: 8 } };

@@ -90,6 +90,10 @@ describe('three chambers on a sine stroke', () => {
     expect(Math.abs(result.settling?.force_N ?? Number.NaN)).toBeLessThan(2);
     expect(Math.abs(result.settling?.work_J ?? Number.NaN)).toBeLessThan(0.01);
     expect(finished(model, { cycles: 1 }).settling).toBeUndefined();
+    // From rest to the first turn the gas is pressed from full extension on; what the second cycle takes more is its work less the first.
+    const [one, two] = [1, 2].map((cycles) => finished(model, { cycles }));
+    expect(two.settling?.work_J).toBeCloseTo(two.energy.work_J - one.energy.work_J, 6);
+    expect(Math.abs(two.settling?.work_J ?? 0)).toBeGreaterThan(1e-6);
   });
 
   it('comes closer to itself with a finer tolerance, and reports the error of its steps', () => {
