@@ -14,7 +14,7 @@ export interface SpeedForce {
   readonly force_N: number;
 }
 
-/** Force at the fastest sample each way: one point of a peak-velocity plot. */
+/** Force at the fastest sample each way, but the first, which has no history: one point of a peak-velocity plot. */
 export interface PeakForces {
   readonly compression: SpeedForce;
   readonly rebound: SpeedForce;
@@ -52,8 +52,9 @@ export function forceLoop(run: CycleRun): ForceLoop {
 
 export function peakForces(run: CycleRun): PeakForces {
   const { speed_m_s, force_N } = forceLoop(run);
-  let [up, down] = [0, 0];
-  for (let k = 1; k < speed_m_s.length; k++) {
+  // A trace may set out at speed, with the damper still at rest.
+  let [up, down] = [1, 1];
+  for (let k = 2; k < speed_m_s.length; k++) {
     if (speed_m_s[k] > speed_m_s[up]) up = k;
     if (speed_m_s[k] < speed_m_s[down]) down = k;
   }
