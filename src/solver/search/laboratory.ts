@@ -4,9 +4,8 @@
  */
 import { eachStack } from '../damper/damper-valves.ts';
 import type { StackPlace } from '../damper/types.ts';
-import type { Theory } from '../types.ts';
+import type { TheoryChoice } from '../types.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
-import type { Goal } from './align-goal.ts';
 import { pressureGrid } from './pressure-grid.ts';
 import { type OpeningSamples, sampleOpenings } from './sample-openings.ts';
 import { stayingTables } from './staying-tables.ts';
@@ -20,9 +19,9 @@ export type Samples = ReadonlyMap<StackPlace, OpeningSamples>;
 
 export interface Laboratory {
   /** Openings of one stack; undefined where it does not solve. */
-  readonly sample: (place: StackPlace, sizes: readonly number[], theory: Theory) => OpeningSamples | undefined;
-  /** Distance of the damper with these openings from the aim of a goal, raised where a limit is broken [N]. */
-  readonly cost: (arrangement: Arrangement, samples: Samples, goal: Goal) => number;
+  readonly sample: (place: StackPlace, sizes: readonly number[], theory: TheoryChoice) => OpeningSamples | undefined;
+  /** Distance of the damper with these openings from the aim, raised where a limit is broken [N]. */
+  readonly cost: (arrangement: Arrangement, samples: Samples) => number;
   /** Root mean square of the aim [N]. */
   readonly aimScale_N: number;
 }
@@ -45,7 +44,7 @@ export function laboratoryOf(problem: SearchProblem): Laboratory {
     const key = `${place} ${wanted} ${sizes.join(',')}`;
     if (kept.has(key)) return kept.get(key);
     const { stack } = valveWith(damper, place, sizes, supply);
-    const found = sampleOpenings(stack, gridOf(place), wanted, withUse && wanted === theory);
+    const found = sampleOpenings(stack, gridOf(place), wanted, withUse && wanted !== 'small-deflection');
     if (kept.size >= MOST_KEPT) kept.clear();
     kept.set(key, found);
     return found;
@@ -56,10 +55,10 @@ export function laboratoryOf(problem: SearchProblem): Laboratory {
     if (!table) throw new Error(`the stack ${place} is neither searched nor kept`);
     return table;
   };
-  const cost: Laboratory['cost'] = (arrangement, samples, goal) => {
+  const cost: Laboratory['cost'] = (arrangement, samples) => {
     const tables = eachStack(damper, (place) => tableAt(place, samples));
-    const points = trialPoints(withStacks(damper, arrangement, supply), tables, goal.aim);
-    return distanceOf(points, goal.aim) + aimScale_N * brokenBy(points, samples, grids, goal.limits);
+    const points = trialPoints(withStacks(damper, arrangement, supply), tables, aim);
+    return distanceOf(points, aim) + aimScale_N * brokenBy(points, samples, grids, limits);
   };
   return { sample, cost, aimScale_N };
 }

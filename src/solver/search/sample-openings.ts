@@ -1,7 +1,8 @@
 /** Opening, and what the shims bear, of one stack at the pressures of a search. */
 import { stackLife, worstOf } from '../life/stack-life.ts';
 import { loadUnderMean } from '../stack/load-under-mean.ts';
-import type { ShimStress, StackInput, Theory } from '../types.ts';
+import { solveAuto } from '../stack/solve-auto.ts';
+import type { LiftPoint, ShimStress, StackInput, TheoryChoice } from '../types.ts';
 
 export interface OpeningSamples {
   /** At each pressure of the grid [m]. */
@@ -10,24 +11,43 @@ export interface OpeningSamples {
   readonly use?: readonly { readonly fatigue: number; readonly yield: number }[];
 }
 
-/** @returns undefined where a pressure does not solve */
+/**
+ * @param pressures_Pa rising means on the zone
+ * @returns undefined where a pressure does not solve
+ */
 export function sampleOpenings(
   stack: StackInput,
   pressures_Pa: readonly number[],
-  theory: Theory,
+  theory: TheoryChoice,
   withUse: boolean,
 ): OpeningSamples | undefined {
-  const loaded = loadUnderMean(stack, { theory, landPressure: 'falling', profiles: withUse });
   const opening_m: number[] = [];
   const states: (readonly ShimStress[])[] = [];
-  for (const pressure of pressures_Pa) {
-    const point = loaded.at(pressure);
+  for (const point of pointsOf(stack, pressures_Pa, theory, withUse)) {
     if (point.status !== 'converged') return undefined;
     opening_m.push(Math.max(0, point.seatOpening_m));
     if (point.stress) states.push(point.stress);
   }
   const use = withUse ? usesOf(stack, states) : undefined;
   return { opening_m, ...(use && { use }) };
+}
+
+/** One after the other, so that none is solved beyond one that fails, but for `auto`, which chooses by all of them. */
+function* pointsOf(
+  stack: StackInput,
+  pressures_Pa: readonly number[],
+  theory: TheoryChoice,
+  profiles: boolean,
+): Iterable<LiftPoint> {
+  const options = { landPressure: 'falling', profiles } as const;
+  if (theory === 'auto') {
+    const phi = stack.ports?.coveredFraction ?? 1;
+    const inPorts_Pa = pressures_Pa.map((p) => p / phi);
+    yield* solveAuto(stack, inPorts_Pa, options).points;
+    return;
+  }
+  const { at } = loadUnderMean(stack, { ...options, theory });
+  for (const p of pressures_Pa) yield at(p);
 }
 
 function usesOf({ shims }: StackInput, states: readonly (readonly ShimStress[])[]): OpeningSamples['use'] {

@@ -5,7 +5,6 @@ import { DEFAULT_COEFFICIENTS } from '../restriction/coefficients.ts';
 import { followStacks, followUnstressed } from '../valve/followed-stack.ts';
 import type { OpeningTable } from '../valve/opening-table.ts';
 import { rememberedLift } from '../valve/remembered-lift.ts';
-import { trialTheory } from './trial-theory.ts';
 import type { SearchProblem } from './types.ts';
 
 /** @throws InputError of the stacks */
@@ -17,7 +16,7 @@ export function stayingTables({ damper, places, aim, theory }: SearchProblem): R
   const request = {
     stacks: { ...solver, lift: rememberedLift(solver.lift) },
     damper,
-    theory: trialTheory(theory),
+    theory,
     speeds_m_s,
     sets: [DEFAULT_COEFFICIENTS],
     voids: true,

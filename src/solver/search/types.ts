@@ -48,7 +48,7 @@ export interface SearchProblem {
   readonly supply: readonly SupplyItem[];
   readonly aim: readonly AimPoint[];
   readonly limits: SearchLimits;
-  /** Of the answers that are handed on; `auto` tries stacks with large deflection. */
+  /** Of the answers that are handed on; `auto` tries stacks with large deflection, and solves the best of them by itself. */
   readonly theory: TheoryChoice;
 }
 

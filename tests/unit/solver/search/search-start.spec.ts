@@ -182,6 +182,24 @@ describe('a search under auto', () => {
     expect(byWaves(aligned)).toBeLessThan(byWaves(round));
   });
 
+  it('keeps reserves by what the shims bear at their crests', () => {
+    const { project, request } = plantedStudy({}, 'auto');
+    const free = auto(project, request).answers.map(({ judgement }) => judgement.fatigueReserve ?? 0);
+    const least = Math.max(...free) * 1.02;
+    const { answers, refused } = auto(project, { ...request, limits: { minFatigueReserve: least } });
+    expect(answers.length + refused).toBeGreaterThan(0);
+    for (const { judgement } of answers) expect(judgement.fatigueReserve).toBeGreaterThanOrEqual(least);
+  });
+
+  it('comes near an aim of waves from any start', () => {
+    const { project, request } = plantedStudy({}, 'auto');
+    const offs = [1, 2, 3].map((start) => {
+      const { answers } = searchStart(project, request, { ...QUICK, steps: 200, theory: 'auto' }, start);
+      return answers[0].judgement.rmsShare;
+    });
+    expect(Math.max(...offs)).toBeLessThan(0.06);
+  });
+
   it('is the same in whatever parts it runs', () => {
     const { project, request } = plantedStudy();
     const ported = structuredClone(project);
