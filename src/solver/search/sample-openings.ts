@@ -1,4 +1,10 @@
-/** Opening, and what the shims bear, of one stack at the pressures of a search. */
+/**
+ * Opening, and what the shims bear, of one stack at the pressures of a search.
+ *
+ * symbol  unit  meaning
+ * p       Pa    mean pressure on the pressure zone
+ * phi     -     share of the circumference that the ports open; they bear p/phi
+ */
 import { stackLife, worstOf } from '../life/stack-life.ts';
 import { loadUnderMean } from '../stack/load-under-mean.ts';
 import { solveAuto } from '../stack/solve-auto.ts';
