@@ -167,3 +167,21 @@ describe.concurrent('shimwright force at clicks by name', () => {
     expect(talk.join()).toContain('build as-found has no adjuster');
   });
 });
+
+describe.concurrent('an oil beyond the temperatures of its data', () => {
+  it.each(['force', 'flow', 'pressures'])('is named by %s, once, and the numbers stand', async (command) => {
+    const words = [command, CARTRIDGE, '--speeds-m-s=0.1,0.2', '--temperature=-10,50,120'];
+    const { exit, talk } = await runHere(words);
+    expect(exit).toBe(0);
+    expect(talk.filter((line) => line.includes('extrapolated'))).toEqual([
+      'at -10, 120 °C the viscosity is extrapolated: it is known from 40 to 100 °C',
+    ]);
+  });
+
+  it('is named by a cycle, and not where no temperature was asked for', async () => {
+    const words = ['cycle', CARTRIDGE, '--stroke-mm=20', '--frequency-Hz=2'];
+    const [cold, own] = await Promise.all([runHere([...words, '--temperature=15']), runHere(words)]);
+    expect(cold.talk).toContain('at 15 °C the viscosity is extrapolated: it is known from 40 to 100 °C');
+    expect(own.talk.join()).not.toContain('extrapolated');
+  });
+});

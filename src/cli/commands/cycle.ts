@@ -8,6 +8,7 @@ import { CYCLES, motionsOf, STROKE, TRACE } from '../cycle-motion.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { findBuild, headOf, type Occasion, occasionsOf } from '../occasions.ts';
+import { oilRemarks } from '../oil-reach.ts';
 import { mm } from '../quantities.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
@@ -33,7 +34,10 @@ export async function cycle({ file, values }: Request): Promise<Outcome> {
   return {
     exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
     result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), values),
-    talk: runs.flatMap((run) => [...remarks(run), ...hysteresisRemarks(run, values)]),
+    talk: [
+      ...runs.flatMap((run) => [...remarks(run), ...hysteresisRemarks(run, values)]),
+      ...oilRemarks(project, values),
+    ],
   };
 }
 

@@ -15,6 +15,7 @@ import {
 } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
+import { oilRemarks } from '../oil-reach.ts';
 import { bar, litresPerMinute, mm } from '../quantities.ts';
 import { type Asked, type Column, type Row, renderRows } from '../render/rows.ts';
 import { baseTheory, pistonTheory } from '../theories.ts';
@@ -114,6 +115,7 @@ export async function flow({ file, values }: Request): Promise<Outcome> {
     talk: [
       ...points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
       ...gasCautionOf(points),
+      ...oilRemarks(project, values),
       ...fallbacksOf(points),
     ],
   };

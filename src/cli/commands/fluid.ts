@@ -2,12 +2,13 @@
 import { decodeProject } from '../../model/codec.ts';
 import type { Fluid } from '../../model/project.ts';
 import { OIL_TEMPERATURES } from '../../model/project-schema.ts';
-import { isOutside, knownTemperatures, USUAL_INDEX, unusualIndex } from '../../model/viscosity-reach.ts';
+import { USUAL_INDEX, unusualIndex } from '../../model/viscosity-reach.ts';
 import { isoGradeEntry, oilFromDocument, WEIGHT_SPREADS, weightInWords } from '../../solver/index.ts';
 import { EXIT, type Outcome, type Request, UsageError } from '../command.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { TEMPERATURES } from '../occasions.ts';
+import { extrapolatedAt } from '../oil-reach.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
@@ -68,16 +69,10 @@ function remarks(weight: string | undefined): string[] {
 }
 
 /** What of the table is further from the data sheet than a person may think. */
-function reachRemarks({ viscosity }: Fluid, temperatures_degC: readonly number[]): string[] {
-  const known = knownTemperatures(viscosity);
-  const outside = temperatures_degC.filter((t) => isOutside(t, known));
-  const index = unusualIndex(viscosity);
+function reachRemarks(oil: Fluid, temperatures_degC: readonly number[]): string[] {
+  const index = unusualIndex(oil.viscosity);
   return [
-    ...(outside.length > 0
-      ? [
-          `at ${outside.join(', ')} °C the viscosity is extrapolated: it is known from ${known.from} to ${known.upTo} °C`,
-        ]
-      : []),
+    ...extrapolatedAt(oil, temperatures_degC),
     ...(index === undefined
       ? []
       : [`a viscosity index of ${index} is unusual: oils for dampers have ${USUAL_INDEX.from} to ${USUAL_INDEX.upTo}`]),

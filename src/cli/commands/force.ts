@@ -13,6 +13,7 @@ import {
 } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
+import { oilRemarks } from '../oil-reach.ts';
 import { renderRows, whereOf } from '../render/rows.ts';
 import { theoryColumns } from '../theories.ts';
 import { forceColumns } from './force-columns.ts';
@@ -44,6 +45,7 @@ export async function force({ file, values }: Request): Promise<Outcome> {
         ...bandFailureOf(point),
       ]),
       ...gasCautionOf(points),
+      ...oilRemarks(project, values),
       ...fallbacksOf(points),
     ],
   };

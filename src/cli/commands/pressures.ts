@@ -6,6 +6,7 @@ import { EXIT, type Outcome, type Request } from '../command.ts';
 import { type AskedPoint, curvePoints, failureOf, fallbacksOf, gasCautionOf, rowOf } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { findBuild, headOf } from '../occasions.ts';
+import { oilRemarks } from '../oil-reach.ts';
 import { bar, gauge_bar, litresPerMinute } from '../quantities.ts';
 import { type Column, renderRows, whereOf } from '../render/rows.ts';
 import { theoryColumns } from '../theories.ts';
@@ -92,6 +93,7 @@ export async function pressures({ file, values }: Request): Promise<Outcome> {
     talk: [
       ...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]),
       ...gasCautionOf(points),
+      ...oilRemarks(project, values),
       ...fallbacksOf(points),
     ],
   };
