@@ -63,6 +63,8 @@ export function wayShown(): string {
 export interface ShownLine extends PlotLine {
   readonly buildId: string;
   readonly label: string;
+  /** Without the build, which its colour and dash tell: for a chart too narrow for both. */
+  readonly brief?: string;
   readonly part: Series['part'];
   /** Its name is written beside it; lines that share one have it once. */
   readonly named: boolean;
@@ -112,11 +114,18 @@ function scaleOf(name: ChartName): Scale {
 /** The baseline is zero in both directions, and has one name. */
 const isZeroLine = (buildId: string): boolean => comparing.value && buildId === baseline.value.id;
 
+/** Of a build's chamber or path. */
+function briefOf(part: Series['part']): string | undefined {
+  if (part === 'compressionChamber' || part === 'reboundChamber') return text.chart[part];
+  if (part === 'only' || part === 'compression' || part === 'rebound' || isShimPart(part)) return undefined;
+  return text.chart.path[part];
+}
+
 function labelOf({ buildId, part }: Series, name: string): string {
-  if (part === 'only') return name;
   if (isShimPart(part)) return text.shims.line(part.slice('shims '.length));
-  if (part === 'compressionChamber' || part === 'reboundChamber') return `${name}, ${text.chart[part]}`;
-  if (part !== 'compression' && part !== 'rebound') return `${name}, ${text.chart.path[part]}`;
+  const brief = briefOf(part);
+  if (brief) return `${name}, ${brief}`;
+  if (part !== 'compression' && part !== 'rebound') return name;
   return comparing.value && !isZeroLine(buildId) ? text.chart.ofWay(name, text.chart[part]) : name;
 }
 
@@ -134,10 +143,12 @@ const baselineIsStale = (): boolean => outcomes.value.get(baseline.value.id)?.st
 function lineFor(series: Series, outcome: Outcome, buildName: string, toShown: Scale['toShown']): ShownLine {
   const { colour, dash } = lineOf(series.buildId);
   const label = labelOf(series, buildName);
+  const brief = briefOf(series.part);
   return {
     buildId: series.buildId,
     part: series.part,
     label,
+    ...(brief && { brief }),
     name: label,
     x: series.speeds_m_s.map((speed) => inShown('speed', speed)),
     y: series.values.map((value) => (value === null ? null : toShown(value))),

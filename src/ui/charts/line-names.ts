@@ -8,6 +8,16 @@ const BELOW_LINE = 15;
 /** Width of a letter, enough to know how far a name reaches back along its line [px]. */
 const LETTER = 6.5;
 
+/** A name may reach back over this share of the chart. */
+const LONGEST = 0.6;
+
+/** The lines as a chart of some width [px] has room to name them: all of them whole, or all of them briefly. */
+export function namedBriefly(lines: readonly ShownLine[], width: number): readonly ShownLine[] {
+  const isLong = ({ label, brief }: ShownLine): boolean =>
+    brief !== undefined && label.length * LETTER > LONGEST * width;
+  return lines.some(isLong) ? lines.map((line) => ({ ...line, label: line.brief ?? line.label })) : lines;
+}
+
 export interface LineName {
   readonly line: ShownLine;
   readonly y: number;

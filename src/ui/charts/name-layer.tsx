@@ -1,7 +1,7 @@
 /** The names of the lines, beside them. */
 import type { JSX } from 'preact';
 import type { ShownLine } from './chart-model.ts';
-import { placeNames } from './line-names.ts';
+import { namedBriefly, placeNames } from './line-names.ts';
 import { MARGIN, type PlotView } from './plot-layout.ts';
 import { type Frame, scalesOf } from './plot-scales.ts';
 
@@ -13,9 +13,10 @@ interface NamesProps {
 
 export function LineNames({ lines, view, frame }: NamesProps): JSX.Element {
   const room = { top: MARGIN.t + 9, bottom: frame.height - MARGIN.b - 4 };
+  const named = namedBriefly(lines, frame.width - MARGIN.l - MARGIN.r);
   return (
     <g class="names">
-      {placeNames(lines, scalesOf(view, frame), room).map(({ line, y }) => (
+      {placeNames(named, scalesOf(view, frame), room).map(({ line, y }) => (
         <text key={`${line.buildId}-${line.part}`} x={frame.width - MARGIN.r - 4} y={y} fill={line.colour}>
           {line.label}
         </text>

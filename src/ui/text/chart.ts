@@ -60,7 +60,7 @@ export const chartWords = {
     pathsOf: 'Oil paths of',
     valve: { piston: 'Piston', base: 'Base valve' },
     path: { ports: 'shims', bleed: 'bleed', leakage: 'past the band', poppet: 'poppet', check: 'refill check' },
-    pressuresAxis: (unit: string) => `Chamber pressure above atmosphere, ${unit}`,
+    pressuresAxis: (unit: string) => `Pressure above atmosphere, ${unit}`,
     openingAxis: (unit: string) => `Opening at the seat, ${unit}`,
     compression: 'compression',
     rebound: 'rebound',

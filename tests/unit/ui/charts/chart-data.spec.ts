@@ -11,7 +11,7 @@ import {
   wavesFrom,
 } from '../../../../src/ui/charts/chart-data.ts';
 import type { ShownLine } from '../../../../src/ui/charts/chart-model.ts';
-import { placeNames } from '../../../../src/ui/charts/line-names.ts';
+import { namedBriefly, placeNames } from '../../../../src/ui/charts/line-names.ts';
 
 const point = (shaftSpeed_m_s: number, part: Partial<ForcePoint> = {}): ForcePoint => ({
   status: 'converged',
@@ -184,6 +184,13 @@ describe('names of lines', () => {
     const names = placeNames([line('a', 290), line('a', -100, 'rebound')], scales, { top: 19, bottom: 296 });
     expect(names).toHaveLength(1);
     expect(names[0].y).toBe(19);
+  });
+
+  it('leave the build to colour and dash in a chart too narrow for one of them', () => {
+    const chamber = (build: string): ShownLine => ({ ...line(`${build}, chamber`, 200), brief: 'chamber' });
+    const lines = [chamber('Stock, as it came out'), chamber('Soft'), line('aim', 100)];
+    expect(namedBriefly(lines, 600)).toEqual(lines);
+    expect(namedBriefly(lines, 290).map(({ label }) => label)).toEqual(['chamber', 'chamber', 'aim']);
   });
 
   it('stand above lines that run along the axis, and still clear of one another', () => {
