@@ -150,7 +150,7 @@ function tried(
   return { arrangement, small, tried: round, asked, isSolved, cost_N };
 }
 
-/** With the theory asked for in place of a guess; as it is where that does not solve. */
+/** With the theory asked for in place of a guess; beyond every bound where that does not solve. */
 function solved(problem: SearchProblem, laboratory: Laboratory, standing: Standing): Standing {
   if (standing.isSolved) return standing;
   const asked = new Map<StackPlace, OpeningSamples>();

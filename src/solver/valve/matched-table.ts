@@ -7,11 +7,11 @@
  * p_c     Pa    cracking pressure
  * p       Pa    pressure on the zone of the stack
  */
-import { kinkedCurve } from '../numeric/kinked-curve.ts';
 import type { StackInput } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
 import { pressureInWords } from './in-words.ts';
 import type { OpeningTable, TableEnd } from './opening-table.ts';
+import { openingCurve } from './refine-samples.ts';
 import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';
 
 /**
@@ -29,13 +29,12 @@ export function matchedTable(solveLift: LiftSolver, stack: StackInput, like: Ope
     solve,
     above.map((offset) => base_Pa + offset),
   );
-  const open = samples.points.filter((point) => !isClosed(point));
   const kinks_Pa = like.kinks_Pa.map((kink) => base_Pa + (kink - baseOf(like.crackingPressure_Pa)));
+  const bends = { crackingPressure_Pa: p_c, kinks_Pa };
   return {
     table: { theory, pressure_Pa: pressuresOf(samples), points: samples.points, failures: samples.failures },
-    opening: openingThrough(open, p_c, kinks_Pa),
-    crackingPressure_Pa: p_c,
-    kinks_Pa,
+    opening: openingCurve(samples.points, bends),
+    ...bends,
     end: endOf(samples, like.end),
   };
 }
@@ -63,17 +62,6 @@ function crackingOf(like: OpeningTable, above: readonly number[], solve: Paramet
 const baseOf = (p_c: number): number => (Number.isFinite(p_c) ? p_c : 0);
 
 const pressuresOf = ({ points }: StackSamples): number[] => points.map(({ pressure_Pa }) => pressure_Pa);
-
-function openingThrough(
-  open: StackSamples['points'],
-  p_c: number,
-  kinks_Pa: readonly number[],
-): OpeningTable['opening'] {
-  if (open.length === 0) return () => 0;
-  const [x, y] = [open.map(({ pressure_Pa }) => pressure_Pa), open.map(({ seatOpening_m }) => seatOpening_m)];
-  const startsOpen = x[0] === 0 || !Number.isFinite(p_c);
-  return startsOpen ? kinkedCurve(x, y, kinks_Pa) : kinkedCurve([p_c, ...x], [0, ...y], kinks_Pa);
-}
 
 function endOf({ failures }: StackSamples, end: TableEnd): TableEnd {
   const [failure] = failures;

@@ -1,6 +1,7 @@
 /**
  * Points of an opening table where its curve needs them. How far the curve through all other points is off at one of them tells how
- * far it may be off beside it: where that is more than the tolerance, the intervals on both sides are halved. So a kink (a second stage that is reached, a float that is used up, waves that begin) is closed in from both sides until it hides no more.
+ * far it may be off beside it: where that is more than the tolerance, the intervals on both sides are halved. So a kink that nothing else
+ * tells of (a second stage that is reached, waves that begin) is closed in from both sides until it hides no more.
  *
  * symbol  unit  meaning
  * p       Pa    mean pressure on the pressure zone
@@ -13,7 +14,7 @@ import { isClosed, type StackSamples, withPressures } from './stack-samples.ts';
 
 const MAX_POINTS = 28;
 const MIN_OPEN_POINTS = 5;
-/** Error of the opening at which an interval is left as it is [-]. */
+/** Error, as a share of the pressure that drives a flow, at which an interval is left as it is [-]. */
 const TOLERANCE = 0.002;
 /** Openings below this share of the largest one need not be that exact. */
 const NEGLIGIBLE_OPENING = 0.02;
@@ -55,7 +56,10 @@ function nextPressures({ points }: StackSamples, bends: Bends): number[] {
     .map(({ middle }) => middle);
 }
 
-/** Share of the pressure by which a flow would be off at each knot on the curve through all others; 0 at ends and known kinks, which nothing tells of. */
+/**
+ * Share of the pressure by which a flow would be off at each knot on the curve through all others: a jet goes with h √p. 0 at ends and
+ * known kinks, which nothing tells of.
+ */
 function errorsWithout(p: readonly number[], h: readonly number[], kinks_Pa: readonly number[]): number[] {
   const largest = h[h.length - 1];
   return p.map((at, i) => {
