@@ -1,13 +1,12 @@
 /** The numbers at the speed cursor, build beside build, for both directions. */
 import type { JSX } from 'preact';
-import { lineOf } from '../app/lines.ts';
 import type { Direction } from '../app/places.ts';
 import { show } from '../app/quantities.ts';
 import { cursorSpeed, visibleBuilds } from '../app/store.ts';
 import { ExportMenu } from '../export/export-menu.tsx';
 import { readingsChoices } from '../export/readings-export.ts';
-import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
+import { BuildHeads } from './build-heads.tsx';
 import { type Reading, readingOf } from './reading.ts';
 import type { ReadoutGroup, ReadoutRow, SolvedReading } from './readout-group.ts';
 import { readoutGroups } from './readout-rows.ts';
@@ -17,12 +16,7 @@ function Head({ readings, way }: { readings: readonly Reading[]; way: Direction 
     <thead>
       <tr>
         <th scope="col">{way === 1 ? text.way.compression : text.way.rebound}</th>
-        {readings.map(({ build }) => (
-          <th key={build.id} scope="col" class="number-col" title={build.name}>
-            <LineSample {...lineOf(build.id)} />
-            <span>{build.name}</span>
-          </th>
-        ))}
+        <BuildHeads builds={readings.map(({ build }) => build)} />
       </tr>
     </thead>
   );

@@ -14,6 +14,7 @@ import { text } from '../text/en.ts';
 import { airReleaseFrom, cavitatesFrom, failedOf, wavesFrom } from './chart-data.ts';
 
 import { comparing, comparisonLines } from './comparison.ts';
+import { WarningList } from './warning-list.tsx';
 
 const WAYS = [
   { direction: 1, name: text.chart.compression },
@@ -129,16 +130,4 @@ export function warningLines(): string[] {
   ];
 }
 
-export function Warnings(): JSX.Element | null {
-  const lines = warningLines();
-  if (lines.length === 0) return null;
-  return (
-    <div class="warnings" role="status">
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
-  );
-}
+export const Warnings = (): JSX.Element => <WarningList lines={warningLines()} />;

@@ -4,13 +4,13 @@ import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { motion, trace } from '../app/cycle-motion.ts';
 import { type CycleReading, cycleOf, cyclesFailure, cyclesRunning, startCycles } from '../app/cycle-solve.ts';
-import { lineOf } from '../app/lines.ts';
 import { show } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
+import { BuildHeads } from '../charts/build-heads.tsx';
 import { Plot } from '../charts/plot.tsx';
 import type { PlotView } from '../charts/plot-layout.ts';
-import { LineSample } from '../panels/icons.tsx';
+import { WarningList } from '../charts/warning-list.tsx';
 import { text } from '../text/en.ts';
 import { loopAxes, loopViews } from './cycle-lines.ts';
 import { type CycleGroup, type CycleRow, cycleGroups } from './cycle-rows.ts';
@@ -35,22 +35,13 @@ interface DrivenBuild {
 }
 
 /** Why a build has no loop, or that of a run before. */
-function Troubles(): JSX.Element | null {
+function Troubles(): JSX.Element {
   const lines = visibleBuilds.value.flatMap((build) => {
     const { trouble, reading } = cycleOf(build);
     return trouble === undefined ? [] : [text.cycle.unfinished(build.name, trouble, reading !== undefined)];
   });
   const all = [...lines, ...(cyclesFailure.value === undefined ? [] : [text.cycle.failed(cyclesFailure.value)])];
-  if (all.length === 0) return null;
-  return (
-    <div class="warnings" role="status">
-      <ul>
-        {all.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
-  );
+  return <WarningList lines={all} />;
 }
 
 function Row({ row, driven }: { row: CycleRow; driven: readonly DrivenBuild[] }): JSX.Element {
@@ -103,12 +94,7 @@ function Table(): JSX.Element {
       <thead>
         <tr>
           <th scope="col">{cyclesRunning.value ? text.cycle.running : whatIsRead()}</th>
-          {driven.map(({ id, name }) => (
-            <th key={id} scope="col" class="number-col" title={name}>
-              <LineSample {...lineOf(id)} />
-              <span>{name}</span>
-            </th>
-          ))}
+          <BuildHeads builds={driven} />
         </tr>
       </thead>
       {groups.map((group) => (

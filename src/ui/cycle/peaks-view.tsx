@@ -1,14 +1,14 @@
 /** Force at the peak speed of strokes from slow to fast, as a test bench draws it. */
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { lineOf } from '../app/lines.ts';
 import { peaksFailure, peaksOf, peaksRunning, startPeaks } from '../app/peak-solve.ts';
 import type { Direction } from '../app/places.ts';
 import { inShown, showBare, showField, showNumber, unitOfShown } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
+import { BuildHeads } from '../charts/build-heads.tsx';
 import { Plot } from '../charts/plot.tsx';
-import { LineSample } from '../panels/icons.tsx';
+import { WarningList } from '../charts/warning-list.tsx';
 import { text } from '../text/en.ts';
 import { type PeakCurve, peakCurves, peakView, WAYS } from './peak-lines.ts';
 
@@ -21,21 +21,12 @@ export const peakTroubles = (): string[] =>
     return [...new Set(reasons)].map((reason) => words.unfinished(build.name, reason));
   });
 
-function Troubles(): JSX.Element | null {
+function Troubles(): JSX.Element {
   const lines = [
     ...peakTroubles(),
     ...(peaksFailure.value === undefined ? [] : [text.cycle.failed(peaksFailure.value)]),
   ];
-  if (lines.length === 0) return null;
-  return (
-    <div class="warnings" role="status">
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
-  );
+  return <WarningList lines={lines} />;
 }
 
 /** Slow strokes differ in the millimetres a second. */
@@ -56,12 +47,7 @@ function WayTable({ way }: { way: Direction }): JSX.Element {
       <thead>
         <tr>
           <th scope="col">{words.head(way === 1 ? text.way.compression : text.way.rebound, unitOfShown('force'))}</th>
-          {curves.map(({ build }) => (
-            <th key={build.id} scope="col" class="number-col" title={build.name}>
-              <LineSample {...lineOf(build.id)} />
-              <span>{build.name}</span>
-            </th>
-          ))}
+          <BuildHeads builds={curves.map(({ build }) => build)} />
         </tr>
       </thead>
       <tbody>

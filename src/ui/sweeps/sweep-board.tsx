@@ -5,6 +5,7 @@ import { startSweep, sweepFailure, sweepRunning } from '../app/sweep-solve.ts';
 import { useSize } from '../app/use-size.ts';
 import { Plot } from '../charts/plot.tsx';
 import { SpeedSlider } from '../charts/speed-slider.tsx';
+import { WarningList } from '../charts/warning-list.tsx';
 import { text } from '../text/en.ts';
 import type { Sweep } from './sweep.ts';
 import { SweepLayer } from './sweep-layer.tsx';
@@ -12,21 +13,12 @@ import { sweepLines, sweepView } from './sweep-lines.ts';
 import { SweepTable } from './sweep-table.tsx';
 import { sweepTroubles } from './sweep-troubles.ts';
 
-function Troubles({ sweep }: { sweep: Sweep }): JSX.Element | null {
+function Troubles({ sweep }: { sweep: Sweep }): JSX.Element {
   const lines = [
     ...sweepTroubles(sweep),
     ...(sweepFailure.value === undefined ? [] : [text.sweep.failed(sweepFailure.value)]),
   ];
-  if (lines.length === 0) return null;
-  return (
-    <div class="warnings" role="status">
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
-  );
+  return <WarningList lines={lines} />;
 }
 
 export function SweepBoard({ sweep, children }: { sweep: Sweep; children?: ComponentChildren }): JSX.Element {

@@ -1,10 +1,9 @@
 /** A sweep as tables: one a direction, a row a place, a column a build. */
 import type { JSX } from 'preact';
-import { lineOf } from '../app/lines.ts';
 import type { Direction } from '../app/places.ts';
 import { show, showBare, unitOfShown } from '../app/quantities.ts';
 import { cursorSpeed } from '../app/store.ts';
-import { LineSample } from '../panels/icons.tsx';
+import { BuildHeads } from '../charts/build-heads.tsx';
 import { text } from '../text/en.ts';
 import type { Sweep } from './sweep.ts';
 import { type SweepCurve, WAYS } from './sweep-curves.ts';
@@ -21,12 +20,7 @@ function Head({ sweep, curves }: { sweep: Sweep; curves: readonly SweepCurve[] }
     <thead>
       <tr>
         <th scope="col">{sweep.axis()}</th>
-        {curves.map(({ build }) => (
-          <th key={build.id} scope="col" class="number-col" title={build.name}>
-            <LineSample {...lineOf(build.id)} />
-            <span>{build.name}</span>
-          </th>
-        ))}
+        <BuildHeads builds={curves.map(({ build }) => build)} />
       </tr>
     </thead>
   );
