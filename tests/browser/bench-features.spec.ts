@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, force, kept, onBench, plotted, settled } from './bench-page.ts';
+import { barriers, force, kept, onBench, plotted, pressIn, settled } from './bench-page.ts';
 
 const more = (page: Page, row: number) => page.getByRole('button', { name: text.stack.moreOf(row), exact: true });
 const box = (page: Page, label: string) => page.getByLabel(label, { exact: true });
@@ -61,7 +61,7 @@ describe('what a stack may have beside sizes', () => {
       const fault = page.locator('.shim-more .fault');
       await fault.waitFor();
       expect(await fault.getAttribute('data-code')).toBe('stack.shim.bore');
-      await box(page, bore(1)).press('Escape');
+      await pressIn(box(page, bore(1)), 'Escape');
       await springs(page).click();
       await box(page, text.stack.coilDiameter).fill('80');
       await page.locator('.springs .fault').waitFor();

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { type PageOptions, withPage } from './harness.ts';
 
@@ -49,6 +49,12 @@ export const drawnLines = (page: Page): Promise<(string | null)[]> =>
     const isDrawn = (line: Element) => Number.parseFloat(getComputedStyle(line).strokeWidth) > 0;
     return lines.filter(isDrawn).map((line) => line.getAttribute('d'));
   });
+
+/** Presses a key with the keyboard in `target`. */
+export async function pressIn(target: Locator, key: string): Promise<void> {
+  await target.focus();
+  await target.page().keyboard.press(key);
+}
 
 /** What the charts library was given, line by line. */
 export const plotted = (page: Page): Promise<string[]> =>

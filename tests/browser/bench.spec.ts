@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { cell, demoText, diameters, drawnLines, force, kept, onBench, paste, plotted, settled } from './bench-page.ts';
+import {
+  cell,
+  demoText,
+  diameters,
+  drawnLines,
+  force,
+  kept,
+  onBench,
+  paste,
+  plotted,
+  pressIn,
+  settled,
+} from './bench-page.ts';
 
 describe('the first view', () => {
   it('shows two curves each way, the bent stack, the theory, and that the demo is invented', () =>
@@ -81,7 +93,7 @@ describe('editing a shim', () => {
       expect(await field.getAttribute('aria-describedby')).toBe(await fault.getAttribute('id'));
       expect(await force(page)).toBe(before);
       expect(await drawnLines(page)).toEqual(lines);
-      await field.press('Escape');
+      await pressIn(field, 'Escape');
       expect(await field.inputValue()).toBe(good);
       expect(await fault.count()).toBe(0);
     }),

@@ -25,6 +25,7 @@ export async function withPage<T>(test: (page: Page) => Promise<T>, options: Pag
   const browser = await chromium.connect(inject('browserAddress'));
   try {
     const context = await browser.newContext({ serviceWorkers: NO_WORKER, ...contextOptions });
+    context.on('page', keysUntilDrawn);
     const page = await context.newPage();
     const problems = watch(page);
     await page.goto(benchAddress() + path);
@@ -37,6 +38,19 @@ export async function withPage<T>(test: (page: Page) => Promise<T>, options: Pag
   } finally {
     await browser.close();
   }
+}
+
+/**
+ * The browser says that a key is pressed before the page has heard of it, and the quicker the test asks, the likelier it sees the page of before.
+ * With this, a key is pressed once the page has drawn what came of it.
+ */
+function keysUntilDrawn(page: Page): void {
+  const { keyboard } = page;
+  const press = keyboard.press.bind(keyboard);
+  keyboard.press = async (...key) => {
+    await press(...key);
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
+  };
 }
 
 function watch(page: Page): string[] {

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, demoText, onBench, SCREENS } from './bench-page.ts';
+import { barriers, demoText, onBench, pressIn, SCREENS } from './bench-page.ts';
 import { fetched, pngSize, readSvg } from './export-page.ts';
 import { cursor, onFourPorts, onWaves } from './wave-page.ts';
 
@@ -102,7 +102,7 @@ describe('the plan of a waved shim', () => {
     onWaves(async (page) => {
       await toPlan(page);
       const before = await rim(page);
-      await cursor(page).press('ArrowLeft');
+      await pressIn(cursor(page), 'ArrowLeft');
       await expect.poll(async () => (await rim(page))[0]).toBeLessThan(before[0]);
       const choice = page.getByRole('combobox', { name: words.choose });
       expect(await choice.locator('option').count()).toBe(shims.length);

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, ENDS, onBench } from './bench-page.ts';
+import { barriers, ENDS, onBench, pressIn } from './bench-page.ts';
 import { fetched, readSvg } from './export-page.ts';
 
 const words = text.sectionView;
@@ -38,13 +38,13 @@ describe('the large view of the section', () => {
     onBench(async (page) => {
       await enlarge(page);
       const [before, bent] = [await speed(page), await face(page)];
-      await slider(page).press('ArrowRight');
+      await pressIn(slider(page), 'ArrowRight');
       expect(await speed(page)).toBeGreaterThan(before);
       expect(await face(page)).not.toBe(bent);
       expect(await slider(page).getAttribute('aria-valuetext')).toBe(
         await dialog(page).locator('output').textContent(),
       );
-      await slider(page).press('End');
+      await pressIn(slider(page), 'End');
       expect(await speed(page)).toBe(2);
       await dialog(page).getByRole('button', { name: words.close }).click();
       expect(Number(await page.getByRole('slider', { name: text.chart.cursor }).getAttribute('aria-valuenow'))).toBe(2);

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, SCREENS } from './bench-page.ts';
+import { barriers, pressIn, SCREENS } from './bench-page.ts';
 import { fetched, readSvg, rows } from './export-page.ts';
 import { showTab } from './fork-page.ts';
 import { cursor, onFourPorts, onWaves } from './wave-page.ts';
@@ -79,8 +79,8 @@ describe('the section of a stack that waves', () => {
 
   it('is one round section again where the rim does not wave', () =>
     onWaves(async (page) => {
-      await cursor(page).press('Home');
-      for (let i = 0; i < 5; i++) await cursor(page).press('ArrowRight');
+      await pressIn(cursor(page), 'Home');
+      for (let i = 0; i < 5; i++) await pressIn(cursor(page), 'ArrowRight');
       await expect.poll(() => page.locator('.cut-name').count()).toBe(0);
       const [right, left] = await rims(page);
       expect(left).toBe(right);

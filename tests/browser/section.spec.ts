@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, cell, demoText, onBench } from './bench-page.ts';
+import { barriers, cell, demoText, onBench, pressIn } from './bench-page.ts';
 
 const words = text.sectionParts;
 const demo = JSON.parse(demoText());
@@ -174,7 +174,7 @@ describe('the oil of the section', () => {
     onBench(async (page) => {
       const speed = async () => leading(await figure(page, 'oil-ports', words.speed));
       const before = await speed();
-      await page.getByRole('slider', { name: text.chart.cursor }).press('End');
+      await pressIn(page.getByRole('slider', { name: text.chart.cursor }), 'End');
       expect(await speed()).toBeGreaterThan(2 * before);
     }));
 });

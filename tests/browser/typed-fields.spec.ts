@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { force, onBench, plotted } from './bench-page.ts';
+import { force, onBench, plotted, pressIn } from './bench-page.ts';
 import { onFork } from './fork-page.ts';
 
 const { damper, stack, besides, material } = text;
@@ -100,7 +100,7 @@ describe('the material of a stack', () => {
       await endurance.fill('600');
       await form.locator('.fault').waitFor();
       expect(await form.locator('.fault').getAttribute('data-code')).toBe('stack.material.endurance-above-tensile');
-      await endurance.press('Escape');
+      await pressIn(endurance, 'Escape');
       await page.getByRole('button', { name: text.parts.takeOut(material.ofStack) }).click();
       await expect.poll(() => force(page)).toBe(before);
     }));

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
 import { unitsWords as words } from '../../src/ui/text/units.ts';
-import { barriers, cell, force, onBench, SCREENS, settled } from './bench-page.ts';
+import { barriers, cell, force, onBench, pressIn, SCREENS, settled } from './bench-page.ts';
 import { choose } from './export-page.ts';
 
 const dialog = (page: Page) => page.getByRole('dialog', { name: words.title });
@@ -91,12 +91,12 @@ describe('numbers in the locale of the browser', () => {
       const thickness = cell(page, 0, 'thickness_mm');
       expect(await thickness.inputValue()).toBe('0,25');
       await thickness.fill('0,3');
-      await thickness.press('Enter');
+      await pressIn(thickness, 'Enter');
       await settled(page);
       expect(await thickness.inputValue()).toBe('0,3');
       const before = await force(page);
       await thickness.fill('0.35');
-      await thickness.press('Enter');
+      await pressIn(thickness, 'Enter');
       await expect.poll(() => force(page)).not.toBe(before);
       expect(await thickness.inputValue()).toBe('0,35');
 
@@ -104,7 +104,7 @@ describe('numbers in the locale of the browser', () => {
       await expect
         .poll(() => page.locator('[data-code="units.number.ambiguous-point"]').textContent())
         .toContain('1,234 or 1234');
-      await thickness.press('Escape');
+      await pressIn(thickness, 'Escape');
       expect(await page.locator('.plot-board').textContent()).toMatch(/\d,\d/);
       expect(await page.locator('.plot-board').textContent()).not.toMatch(/\d\.\d/);
     }, GERMAN));

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { demoText, drop, onBench, settled } from './bench-page.ts';
+import { demoText, drop, onBench, pressIn, settled } from './bench-page.ts';
 import type { PageOptions } from './harness.ts';
 
 export const cursor = (page: Page) => page.getByRole('slider', { name: text.chart.cursor });
@@ -17,7 +17,7 @@ async function followWaves(page: Page): Promise<void> {
 export const onWaves = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
   onBench(async (page) => {
     await followWaves(page);
-    await cursor(page).press('End');
+    await pressIn(cursor(page), 'End');
     await page.locator('.cut-name').first().waitFor();
     await test(page);
   }, options);
