@@ -19,6 +19,8 @@ import type {
   ForcesRequest,
   ForcesResult,
   FoundByStart,
+  HysteresisRequest,
+  HysteresisResult,
   Job,
   JobResults,
   LiftRequest,
@@ -70,6 +72,8 @@ export interface SolverClient {
   wantedCurve(request: WantedCurveRequest, options?: CallOptions): Promise<WantedCurve>;
   /** A motion out of the text of a trace. @throws SolverError whose fault names line and column */
   trace(request: TraceRequest, options?: CallOptions): Promise<TraceResult>;
+  /** The hysteresis of loops that the page has, at a speed of the person's. @throws SolverError */
+  hysteresis(request: HysteresisRequest, options?: CallOptions): Promise<HysteresisResult>;
   /** How far oils of one weight number differ. @throws SolverError */
   weightSpreads(options?: CallOptions): Promise<WeightSpreadsResult>;
   /** Coefficients of a build fitted to its measurements. @throws SolverError */
@@ -125,6 +129,7 @@ export function createSolverClient(options: SolverClientOptions = {}): SolverCli
     chassis: (request, call) => ask({ kind: 'chassis', request }, call),
     wantedCurve: (request, call) => ask({ kind: 'wanted-curve', request }, call),
     trace: (request, call) => ask({ kind: 'trace', request }, call),
+    hysteresis: (request, call) => ask({ kind: 'hysteresis', request }, call),
     weightSpreads: (call) => ask({ kind: 'weight-spreads' }, call),
     fit: (request, call) => ask({ kind: 'fit', request }, call),
     fitChoices: (request, call) => ask({ kind: 'fit-choices', request }, call),

@@ -16,6 +16,8 @@ import type {
   CycleReading,
   CycleRequest,
   DrivenDamper,
+  HysteresisRequest,
+  HysteresisResult,
   Project,
   SolveHooks,
   TraceRequest,
@@ -41,6 +43,10 @@ export const driveOfTrace = ({ text, travel_m }: TraceRequest): TraceResult => (
   drive: { kind: 'trace', ...parseTrace(text, travel_m) },
 });
 
+export const hysteresisOfLoops = ({ loops, speed_m_s }: HysteresisRequest): HysteresisResult => ({
+  read: loops.map((loop) => hysteresisBothWays(loop, speed_m_s)),
+});
+
 function readingOf(run: DrivenDamper, project: Project, buildId: string): CycleReading {
   const loop = forceLoop(run);
   const power_W = heatingPower(run);
@@ -54,7 +60,7 @@ function readingOf(run: DrivenDamper, project: Project, buildId: string): CycleR
       force_N: loop.force_N.slice(),
     },
     peaks: peakForces(run),
-    hysteresis: hysteresisBothWays(run),
+    hysteresis: hysteresisBothWays(loop),
     energy: run.energy,
     heat_W: power_W,
     warming_K_min: SECONDS_A_MINUTE * temperatureRise(power_W, heatedMassesOf(project, buildId)),

@@ -9,6 +9,7 @@ import type {
   PeakForces,
   Settling,
   SineDrive,
+  SpeedLoop,
   StackTheories,
   TheoryChoice,
   TraceDrive,
@@ -29,6 +30,18 @@ export interface TraceRequest {
 
 export interface TraceResult {
   readonly drive: TraceDrive;
+}
+
+/** At a speed of the person's, off loops that the page has. */
+export interface HysteresisRequest {
+  readonly loops: readonly SpeedLoop[];
+  /** Above 0. */
+  readonly speed_m_s: number;
+}
+
+export interface HysteresisResult {
+  /** Loop by loop. */
+  readonly read: readonly HysteresisBothWays[];
 }
 
 /** What a page shows of a run: the last cycle as a loop, or the whole of a trace, and what a test bench reads off it. */

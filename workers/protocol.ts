@@ -23,7 +23,14 @@ import type {
   WantedCurve,
   WEIGHT_SPREADS,
 } from '../src/solver/index.ts';
-import type { CycleReading, CycleRequest, TraceRequest, TraceResult } from './cycle-protocol.ts';
+import type {
+  CycleReading,
+  CycleRequest,
+  HysteresisRequest,
+  HysteresisResult,
+  TraceRequest,
+  TraceResult,
+} from './cycle-protocol.ts';
 import type {
   ChassisRequest,
   FitChoicesRequest,
@@ -37,10 +44,8 @@ import type {
   WantedCurveRequest,
 } from './page-jobs.ts';
 
-export type { CycleReading, CycleRequest, TraceRequest, TraceResult };
-
 /** Goes up with every change of this file that an older page or worker would misread. */
-export const PROTOCOL_VERSION = 10;
+export const PROTOCOL_VERSION = 11;
 
 export interface ForceCurvesRequest {
   readonly project: Project;
@@ -146,6 +151,7 @@ export type Job =
   | { readonly kind: 'chassis'; readonly request: ChassisRequest }
   | { readonly kind: 'wanted-curve'; readonly request: WantedCurveRequest }
   | { readonly kind: 'trace'; readonly request: TraceRequest }
+  | { readonly kind: 'hysteresis'; readonly request: HysteresisRequest }
   | { readonly kind: 'sensitivity'; readonly request: SensitivityRequest }
   | { readonly kind: 'tolerance-samples'; readonly request: ToleranceSamplesRequest }
   | { readonly kind: 'tolerance-reading'; readonly request: ToleranceReadingRequest }
@@ -164,6 +170,7 @@ export interface JobResults {
   readonly chassis: ChassisReading;
   readonly 'wanted-curve': WantedCurve;
   readonly trace: TraceResult;
+  readonly hysteresis: HysteresisResult;
   readonly sensitivity: StackSensitivity;
   readonly 'tolerance-samples': ToleranceSamples;
   readonly 'tolerance-reading': ToleranceReading;
@@ -238,5 +245,6 @@ export const isInputFault = (value: unknown): value is InputFault =>
 
 /** The page takes the solver's types from here, never from the solver. */
 export type * from '../src/solver/index.ts';
+export type * from './cycle-protocol.ts';
 export type * from './page-jobs.ts';
 export type { Project };

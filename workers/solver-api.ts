@@ -67,6 +67,7 @@ function solve(solver: Solver, job: Job, shouldStop: () => boolean, onProgress: 
   if (job.kind === 'fit-choices')
     return { choices: solver.fitChoicesForBuild(job.request.project, job.request.buildId) };
   if (job.kind === 'trace') return solver.driveOfTrace(job.request);
+  if (job.kind === 'hysteresis') return solver.hysteresisOfLoops(job.request);
   if (job.kind === 'cycle') return solveCycles(solver, job.request, shouldStop, onProgress);
   const hooks = { shouldStop, onProgress: (done: number, total: number) => onProgress(done / total) };
   if (job.kind === 'fit') {

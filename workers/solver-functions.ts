@@ -14,7 +14,7 @@ import {
   WEIGHT_SPREADS,
   wantedCurve,
 } from '../src/solver/index.ts';
-import { cycleForBuild, driveOfTrace } from './cycle-for-build.ts';
+import { cycleForBuild, driveOfTrace, hysteresisOfLoops } from './cycle-for-build.ts';
 import { forcesForBuild } from './forces-for-build.ts';
 import type { Solver } from './solver.ts';
 
@@ -36,6 +36,7 @@ export function createSolver(): Solver {
     chassisReading,
     wantedCurve,
     driveOfTrace,
+    hysteresisOfLoops,
     sensitivityForBuild,
     toleranceSamples,
     readTolerance,

@@ -11,6 +11,8 @@ import type {
   ForceCurvesRequest,
   ForcesRequest,
   FoundByStart,
+  HysteresisRequest,
+  HysteresisResult,
   LiftOptions,
   LiftResult,
   PresentStacks,
@@ -78,6 +80,7 @@ export interface Solver {
   chassisReading(project: Project, question: ChassisQuestion): ChassisReading;
   wantedCurve(project: Project, wish: RatioWish): WantedCurve;
   driveOfTrace(request: TraceRequest): TraceResult;
+  hysteresisOfLoops(request: HysteresisRequest): HysteresisResult;
   sensitivityForBuild(
     project: Project,
     buildId: string,

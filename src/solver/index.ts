@@ -16,6 +16,7 @@ export {
   type PeakForces,
   peakForces,
   type SpeedForce,
+  type SpeedLoop,
   warmingPerMinute,
 } from './cycle/read-cycle.ts';
 export { parseTrace, type Trace } from './cycle/trace.ts';

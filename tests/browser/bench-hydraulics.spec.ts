@@ -91,10 +91,10 @@ describe('the cycle', () => {
       await showTab(page, 'cycle');
       await expect.poll(() => cycle(page, 'work_J').textContent()).toMatch(/^\d+\.\d+$/);
       await driven(page);
-      const loops = page.locator('.plot.loop .scatterlayer .trace');
+      const loops = page.locator('.plot.loop path.js-line');
       await expect.poll(() => loops.count()).toBe(4);
       // pi times 50 mm times 2 Hz.
-      expect(await page.locator('.cycle > .hint').first().textContent()).toBe(text.cycle.peakSpeed('0.31 m/s'));
+      expect(await page.locator('.peak-speed').textContent()).toBe(text.cycle.peakSpeed('0.31 m/s'));
       const [work, heat] = await Promise.all(
         ['work_J', 'heat'].map(async (row) => Number(await cycle(page, row).textContent())),
       );
@@ -133,7 +133,7 @@ describe('the cycle', () => {
       const name = text.adjusterOf('cartridge', 'needle');
       await page.getByRole('button', { name: text.adjusters.closer(name) }).click();
       // Until the new run is there, the loops and numbers of the one before stay.
-      expect(await page.locator('.plot.loop .scatterlayer .trace').count()).toBe(4);
+      expect(await page.locator('.plot.loop path.js-line').count()).toBe(4);
       expect(await cycle(page, 'work_J').textContent()).toMatch(/^\d+\.\d+$/);
       await expect.poll(() => cycle(page, 'work_J').textContent()).not.toBe(before);
       await expect.poll(() => page.locator('.cycle-readings .stale').count()).toBe(0);

@@ -75,7 +75,7 @@ describe('the cycle along a trace', () => {
       expect(await page.locator('.cycle .warnings').textContent()).toContain('run before');
       expect(await page.locator('.cycle-readings [data-row=work_J] td.stale').count()).toBe(2);
       expect(await page.locator('.cycle-readings [data-row=work_J] td').nth(1).textContent()).toBe(good);
-      await expect.poll(() => page.locator('[data-chart=cycle-speed] .scatterlayer .trace').count()).toBe(2);
+      await expect.poll(() => page.locator('[data-chart=cycle-speed] path.js-line').count()).toBe(2);
     }));
 
   it('that goes one way has no peak the other way', () =>

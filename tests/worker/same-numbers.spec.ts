@@ -7,6 +7,7 @@ import {
   fitChoicesForBuild,
   forceCurveForBuild,
   forceLoop,
+  hysteresisBothWays,
   type LiftOptions,
   parseTrace,
   peakForces,
@@ -124,6 +125,11 @@ describe('the worker and a direct call give the same numbers, bit for bit', () =
       status: 'finished',
       reading: { loop: forceLoop(run), energy: run.energy, peaks: peakForces(run) },
     });
+    const { speed_m_s, force_N } = forceLoop(run);
+    const asked = 0.3 * peakForces(run).compression.speed_m_s;
+    const { read } = await client.hysteresis({ loops: [{ speed_m_s, force_N }], speed_m_s: asked });
+    expect(read).toStrictEqual([hysteresisBothWays(forceLoop(run), asked)]);
+    expect(read[0].compression).toBeDefined();
   });
 
   it('a build driven along a trace, as the command line reads it', async () => {

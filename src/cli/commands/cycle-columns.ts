@@ -28,7 +28,7 @@ export interface RunReading {
 /** @param speed_m_s at which to tell the hysteresis; when absent, half of what both directions reach */
 export function readRun(run: DrivenDamper, heated: HeatedMasses, speed_m_s?: number): RunReading {
   const peaks = peakForces(run);
-  return { run, peaks, hysteresis: hysteresisBothWays(run, speed_m_s), heated };
+  return { run, peaks, hysteresis: hysteresisBothWays(forceLoop(run), speed_m_s), heated };
 }
 
 /** With the words of the summary of a single run. */

@@ -9,6 +9,9 @@ export interface ForceLoop {
   readonly force_N: Float64Array;
 }
 
+/** Speed and force round a loop, sample by sample: of equal length. */
+export type SpeedLoop = Pick<ForceLoop, 'speed_m_s' | 'force_N'>;
+
 export interface SpeedForce {
   readonly speed_m_s: number;
   readonly force_N: number;
@@ -50,8 +53,9 @@ export function forceLoop(run: CycleRun): ForceLoop {
   };
 }
 
-export function peakForces(run: CycleRun): PeakForces {
-  const { speed_m_s, force_N } = forceLoop(run);
+export const peakForces = (run: CycleRun): PeakForces => peaksOf(forceLoop(run));
+
+function peaksOf({ speed_m_s, force_N }: SpeedLoop): PeakForces {
   // A trace may set out at speed, with the damper still at rest.
   let [up, down] = [1, 1];
   for (let k = 2; k < speed_m_s.length; k++) {
@@ -67,8 +71,7 @@ export function peakForces(run: CycleRun): PeakForces {
  * @param speed_m_s  other than 0; negative in rebound
  * @returns undefined unless the loop passes that speed exactly twice
  */
-export function hysteresisAt(run: CycleRun, speed_m_s: number): Hysteresis | undefined {
-  const loop = forceLoop(run);
+export function hysteresisAt(loop: SpeedLoop, speed_m_s: number): Hysteresis | undefined {
   const [faster, slower]: [number[], number[]] = [[], []];
   for (let k = 1; k < loop.speed_m_s.length; k++) {
     const [before, after] = [loop.speed_m_s[k - 1] - speed_m_s, loop.speed_m_s[k] - speed_m_s];
@@ -90,11 +93,11 @@ export interface HysteresisBothWays {
 }
 
 /** @param speed_m_s  at least 0; half of what both directions reach when absent */
-export function hysteresisBothWays(run: CycleRun, speed_m_s?: number): HysteresisBothWays {
-  const { compression, rebound } = peakForces(run);
+export function hysteresisBothWays(loop: SpeedLoop, speed_m_s?: number): HysteresisBothWays {
+  const { compression, rebound } = peaksOf(loop);
   const speed = speed_m_s ?? Math.max(0, Math.min(compression.speed_m_s, 0 - rebound.speed_m_s) / 2);
   if (speed === 0) return { speed_m_s: 0 };
-  return { speed_m_s: speed, compression: hysteresisAt(run, speed), rebound: hysteresisAt(run, 0 - speed) };
+  return { speed_m_s: speed, compression: hysteresisAt(loop, speed), rebound: hysteresisAt(loop, 0 - speed) };
 }
 
 /** Turned into heat a second, over the stretch that counts [W]. */

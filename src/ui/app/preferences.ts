@@ -71,6 +71,13 @@ export const decimalSign = computed<DecimalSign>(() => {
   return numberChoice.value === 'comma' ? ',' : '.';
 });
 
+const speedOrNone = (stored: string | null): number | undefined => {
+  const speed_m_s = Number(stored);
+  return speed_m_s > 0 && Number.isFinite(speed_m_s) ? speed_m_s : undefined;
+};
+/** At which the hysteresis of a cycle is read [m/s]; undefined is half of what both directions reach. */
+export const hysteresisSpeed_m_s = signal(speedOrNone(readStored('shimwright.hysteresis-m-s')));
+
 export const theme = signal<Theme>(oneOf(THEMES, readStored('shimwright.theme'), 'system'));
 export const gasForce = signal<GasForce>(oneOf(GAS_FORCES, readStored('shimwright.gas-force'), 'shown'));
 export const bands = signal<BandChoice>(oneOf(BAND_CHOICES, readStored('shimwright.bands'), 'hidden'));
@@ -128,6 +135,7 @@ export function keepPreferences(): void {
   effect(() => store('shimwright.bands', bands.value));
   effect(() => store('shimwright.measured-points', measuredPoints.value));
   effect(() => store('shimwright.fitted-curves', fittedCurves.value));
+  effect(() => store('shimwright.hysteresis-m-s', String(hysteresisSpeed_m_s.value ?? '')));
   effect(() => store('shimwright.lessons-done', lessonsDone.value.join(' ')));
   effect(() => {
     store('shimwright.theme', theme.value);

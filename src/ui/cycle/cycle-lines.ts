@@ -2,11 +2,12 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { motion, stroke_mm } from '../app/cycle-motion.ts';
 import { type CycleReading, cycleOf } from '../app/cycle-solve.ts';
+import { hysteresisOf } from '../app/hysteresis-solve.ts';
 import { lineOf } from '../app/lines.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { rangeOf } from '../charts/chart-data.ts';
-import type { PlotLine, PlotView } from '../charts/plot-layout.ts';
+import type { PlotDots, PlotLine, PlotView } from '../charts/plot-layout.ts';
 import { text } from '../text/en.ts';
 
 export type LoopAxis = 'time' | 'position' | 'speed';
@@ -55,6 +56,27 @@ function linesOver({ of, shown }: Across): PlotLine[] {
   });
 }
 
+/** On the loops over speed: where the hysteresis is read, on the way up and on the way down. */
+const hysteresisDots = (): PlotDots[] =>
+  visibleBuilds.value.flatMap((build) => {
+    const { reading } = cycleOf(build);
+    const read = reading && hysteresisOf(reading);
+    if (!read) return [];
+    const points = [read.compression, read.rebound].flatMap((each) =>
+      each ? [each.accelerating_N, each.decelerating_N].map((force_N) => ({ at: each.speed_m_s, force_N })) : [],
+    );
+    if (points.length === 0) return [];
+    return [
+      {
+        kind: 'point',
+        x: points.map(({ at }) => inShown('speed', at)),
+        y: points.map(({ force_N }) => inShown('force', force_N)),
+        name: build.name,
+        colour: lineOf(build.id).colour,
+      },
+    ];
+  });
+
 /** A little room at both ends. */
 function rangeAcross(lines: readonly PlotLine[]): [number, number] | undefined {
   const xs = lines.flatMap(({ x }) => x);
@@ -71,6 +93,7 @@ const viewOver = (axis: LoopAxis) =>
     return {
       areas: [],
       lines,
+      ...(axis === 'speed' && { dots: hysteresisDots() }),
       xRange: rangeAcross(lines) ?? across.empty(),
       yRange: rangeOf(lines.flatMap(({ y }) => y)),
       xTitle: across.title(),

@@ -2,8 +2,11 @@
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import { motion } from '../app/cycle-motion.ts';
 import type { CycleReading } from '../app/cycle-solve.ts';
-import { inLocale, inShown, show, showBare, showNumber, unitOfShown } from '../app/quantities.ts';
+import { hysteresisOf } from '../app/hysteresis-solve.ts';
+import { hysteresisSpeed_m_s } from '../app/preferences.ts';
+import { inLocale, inShown, showBare, showNumber, unitOfShown } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
+import { hysteresisSpeedOf } from './hysteresis-gaps.ts';
 
 export interface CycleRow {
   readonly id: string;
@@ -26,24 +29,27 @@ const words = text.cycle;
 const withUnit = (name: string, unit: string): string => `${name}, ${unit}`;
 
 type Peak = CycleReading['peaks']['compression'];
-type Hysteresis = CycleReading['hysteresis']['compression'];
+type Way = 'compression' | 'rebound';
 
 /** A trace may go one way only: then the other has no peak. */
 const peakCell = ({ speed_m_s, force_N }: Peak, sign: 1 | -1): string =>
   speed_m_s * sign > 0 ? showBare('force', force_N) : text.readout.none;
 
-const hysteresisCell = (hysteresis: Hysteresis): string =>
-  hysteresis ? showBare('force', hysteresis.difference_N) : text.readout.none;
+function hysteresisCell(reading: CycleReading, way: Way): string {
+  const read = hysteresisOf(reading)?.[way];
+  return read ? showBare('force', read.difference_N) : text.readout.none;
+}
 
 /** @param readings of all builds, which one motion drives */
 function hysteresisRows(readings: readonly CycleReading[]): CycleRow[] {
-  const at = show('speed', readings[0]?.hysteresis.speed_m_s ?? 0);
-  const row = (way: 'compression' | 'rebound'): CycleRow => ({
+  const at = hysteresisSpeedOf(readings[0]);
+  const row = (way: Way): CycleRow => ({
     id: `hysteresis-${way}`,
     name: words.hysteresis[way](at),
     title: words.hysteresisWhy,
-    cell: ({ hysteresis }) => hysteresisCell(hysteresis[way]),
-    when: ({ hysteresis }) => hysteresis[way] !== undefined,
+    cell: (reading) => hysteresisCell(reading, way),
+    // Of a speed that was asked for the row stays, and it is told why it has no number.
+    when: (reading) => hysteresisSpeed_m_s.value !== undefined || reading.hysteresis[way] !== undefined,
   });
   return [row('compression'), row('rebound')];
 }

@@ -14,6 +14,7 @@ import { WarningList } from '../charts/warning-list.tsx';
 import { text } from '../text/en.ts';
 import { loopAxes, loopViews } from './cycle-lines.ts';
 import { type CycleGroup, type CycleRow, cycleGroups } from './cycle-rows.ts';
+import { HysteresisAt } from './hysteresis-at.tsx';
 import { PeaksView } from './peaks-view.tsx';
 import { formShown } from './trace-draft.ts';
 import { TraceForm } from './trace-form.tsx';
@@ -112,7 +113,7 @@ function PeakSpeed(): JSX.Element | null {
   const speedOf = (speed_m_s: number): string => show('speed', Math.max(0, speed_m_s));
   const [fastest, back] = [speedOf(compression.speed_m_s), speedOf(0 - rebound.speed_m_s)];
   const words = motion.value === 'sine' ? text.cycle.peakSpeed(fastest) : text.cycle.peakSpeeds(fastest, back);
-  return <p class="hint">{words}</p>;
+  return <p class="hint peak-speed">{words}</p>;
 }
 
 function Driven(): JSX.Element {
@@ -123,7 +124,10 @@ function Driven(): JSX.Element {
           <Loop key={axis} view={loopViews[axis]} name={`cycle-${axis}`} />
         ))}
       </div>
-      <PeakSpeed />
+      <div class="loop-readings">
+        <PeakSpeed />
+        <HysteresisAt />
+      </div>
       <Troubles />
       <Table />
       <p class="hint">{motion.value === 'trace' ? text.cycle.note.trace : text.cycle.note.sine}</p>

@@ -58,7 +58,16 @@ export const cycleWords = {
       compression: (speed: string) => `Hysteresis at ${speed}, compression`,
       rebound: (speed: string) => `Hysteresis at ${speed}, rebound`,
     },
-    hysteresisWhy: 'Force while the shaft speeds up less that while it slows down, at half the peak speed',
+    hysteresisWhy: 'Force while the shaft speeds up less that while it slows down',
+    hysteresisAt: 'Hysteresis at',
+    hysteresisAtWhy: 'At which speed the hysteresis is read; empty is half of what both directions reach',
+    hysteresisHalf: 'half the peak',
+    noHysteresis: {
+      beyond: (at: string, way: string, peak: string) => `No hysteresis at ${at} in ${way}: the shaft reaches ${peak}.`,
+      often: (at: string, way: string) =>
+        `No hysteresis at ${at} in ${way}: the shaft does not pass that speed once on the way up and once on the way down.`,
+    },
+    hysteresisFailed: (why: string) => `The hysteresis could not be read: ${why}`,
     energy: 'Energy',
     work: { sine: 'Put in each cycle', trace: 'Put in' },
     oil: 'Lost in the valves',

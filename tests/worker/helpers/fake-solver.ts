@@ -60,6 +60,7 @@ export const fakeSolver: Solver = {
   chassisReading: () => ({ status: 'incomplete', missing: [] }),
   wantedCurve: () => ({ status: 'no-swing' }),
   driveOfTrace: () => ({ drive: { kind: 'trace', time_s: [], position_m: [] } }),
+  hysteresisOfLoops: () => expect.unreachable(),
   sensitivityForBuild: (_, buildId, { speeds_m_s }) => {
     if (buildId === 'unruly') throw new InputError(FAULT);
     return { speeds_m_s, theories: THEORIES, force_N: speeds_m_s.map(() => 1), shims: [] };

@@ -64,7 +64,7 @@ describe('what is read off a loop', () => {
 
   it.each([0.3, -0.3, 0.05])('is the hysteresis at %d m/s: what the force lags by', (v) => {
     // By hand: the lag term is -/+ 30 sqrt(1 - (v/V)^2) on the way up and down.
-    const hysteresis = hysteresisAt(handMade(30), v);
+    const hysteresis = hysteresisAt(forceLoop(handMade(30)), v);
     const half = 30 * Math.sqrt(1 - (v / V) ** 2) * Math.sign(v);
     const mean = 100 + 900 * v + 500 * v * Math.abs(v);
     expect(Math.abs((hysteresis?.accelerating_N ?? 0) - (mean - half))).toBeLessThan(0.05);
@@ -73,19 +73,19 @@ describe('what is read off a loop', () => {
   });
 
   it('is the hysteresis both ways at half the speed that it reaches, or at the one asked for', () => {
-    const run = handMade(30);
-    const half = hysteresisBothWays(run);
+    const loop = forceLoop(handMade(30));
+    const half = hysteresisBothWays(loop);
     expect(half.speed_m_s).toBeCloseTo(V / 2, 4);
     // By hand, as above: twice 30 sqrt(1 - 1/4), less on the way up in compression and more in rebound.
     expect(half.compression?.difference_N).toBeCloseTo(-60 * Math.sqrt(0.75), 0);
     expect(half.rebound?.difference_N).toBeCloseTo(60 * Math.sqrt(0.75), 0);
-    expect(hysteresisBothWays(run, 0.3).compression).toEqual(hysteresisAt(run, 0.3));
-    expect(hysteresisBothWays(run, 2 * V)).toEqual({ speed_m_s: 2 * V });
+    expect(hysteresisBothWays(loop, 0.3).compression).toEqual(hysteresisAt(loop, 0.3));
+    expect(hysteresisBothWays(loop, 2 * V)).toEqual({ speed_m_s: 2 * V });
   });
 
   it('is no hysteresis at a speed that it does not reach', () => {
-    expect(hysteresisAt(handMade(30), 0.4)).toBeUndefined();
-    expect(hysteresisAt(handMade(30), -0.4)).toBeUndefined();
+    expect(hysteresisAt(forceLoop(handMade(30)), 0.4)).toBeUndefined();
+    expect(hysteresisAt(forceLoop(handMade(30)), -0.4)).toBeUndefined();
   });
 
   it('is the heat a second, and the warming a minute', () => {
@@ -120,7 +120,7 @@ describe('a lag of oil', () => {
     const phi = Math.atan((2 * Math.PI * f * c) / k);
     const [peak, v] = [Math.PI * 0.004 * f, 0.1];
     const wanted = 2 * c * peak * Math.cos(phi) * Math.sin(phi) * Math.sqrt(1 - (v / peak) ** 2);
-    const found = hysteresisAt(run, v);
+    const found = hysteresisAt(forceLoop(run), v);
     expect(Math.abs((found?.difference_N ?? 0) / -wanted - 1)).toBeLessThan(5e-3);
   });
 });
