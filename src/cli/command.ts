@@ -18,13 +18,22 @@ export interface Option {
 /** Values by the option's name in the table; a switch that was given is an empty text. */
 export type Values = ReadonlyMap<string, string>;
 
-export interface Request {
+/** Where the result goes. */
+export interface Output {
+  /** Puts part of a long result on stdout at once, ahead of the rest. */
+  readonly emit: (part: string) => void;
+  /** Columns of the screen; infinity where lines may be of any length. */
+  readonly width: number;
+}
+
+export interface Request extends Output {
   /** Path of the input, `-` for stdin. */
   readonly file: string;
   readonly values: Values;
-  /** Puts part of a long result on stdout at once, ahead of the rest. */
-  readonly emit: (part: string) => void;
 }
+
+/** In which form the result is wanted. */
+export type Form = Pick<Request, 'values' | 'width'>;
 
 /** Result and talk of a run, kept apart: the first goes to stdout, the second to stderr. */
 export interface Outcome {

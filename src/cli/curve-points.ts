@@ -33,7 +33,7 @@ export function curvePoints(
 
 const speedAsked = (value: number): Asked => ({
   key: 'shaftSpeed_m_s',
-  heading: 'speed m/s',
+  heading: ['speed', 'm/s'],
   value,
   words: `${value} m/s`,
 });

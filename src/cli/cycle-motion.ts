@@ -58,7 +58,7 @@ function requireWithin(travel_mm: number, stroke_mm: number, middle_mm: number):
 
 const frequencyAsked = (value: number): Asked => ({
   key: 'frequency_Hz',
-  heading: 'Hz',
+  heading: ['frequency', 'Hz'],
   value,
   words: `${value} Hz`,
 });

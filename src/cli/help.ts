@@ -10,6 +10,9 @@ function columns(rows: readonly (readonly [string, string])[]): string {
   return rows.map(([left, right]) => `  ${left.padEnd(width)}  ${right.replaceAll('\n', indent)}`).join('\n');
 }
 
+const STREAMS = `The result goes to stdout, remarks go to stderr. A table that is wider than the terminal is broken into blocks of columns;
+COLUMNS=100 in the environment sets the width, of a pipe or a file too. JSON and CSV have every digit.`;
+
 const exits = (): string => columns(EXIT_MEANINGS.map(([code, meaning]) => [String(code), meaning]));
 
 function synopsis({ name, input, options, oneOf = [] }: Command): string {
@@ -31,7 +34,9 @@ ${command.summary}
 
 ${columns([[command.input, 'the input file; - reads stdin'], ...rows])}
 
-The result goes to stdout, remarks go to stderr. Exit codes:
+${STREAMS}
+
+Exit codes:
 ${exits()}
 `;
 }
@@ -50,7 +55,9 @@ ${columns([
   ['--version', 'the version of the program'],
 ])}
 
-The result goes to stdout, remarks go to stderr. Exit codes:
+${STREAMS}
+
+Exit codes:
 ${exits()}
 
 Results are estimates. They do not replace the maker's manual, local rules or a qualified person.

@@ -37,10 +37,10 @@ export function findBuild({ builds, baselineBuild }: Project, values: Values): B
 export function occasionsOf(project: Project, build: Build, values: Values): Occasion[] {
   const { travel_mm } = project.damper;
   const temperatures = swept(values, TEMPERATURES, { ...OIL_TEMPERATURES, unit: '°C' }, (value) => [
-    { key: 'oilTemperature_degC', heading: 'oil °C', value, words: `${value} °C` },
+    { key: 'oilTemperature_degC', heading: ['oil', '°C'], value, words: `${value} °C` },
   ]);
   const positions = swept(values, POSITIONS, { from: 0, upTo: travel_mm, unit: 'mm' }, (value) => [
-    { key: 'position_mm', heading: 'position mm', value, words: `${value} mm` },
+    { key: 'position_mm', heading: ['position', 'mm'], value, words: `${value} mm` },
   ]);
   const turns = turnsOf(values, build);
   return temperatures.flatMap((temperature) =>

@@ -2,7 +2,7 @@
 import { version } from '../../package.json';
 import { formatFault, InputError } from '../units/fault.ts';
 import { readArguments } from './arguments.ts';
-import { EXIT, type Outcome, type Request, UsageError } from './command.ts';
+import { EXIT, type Outcome, type Output, UsageError } from './command.ts';
 import { commandHelp, generalHelp } from './help.ts';
 import { COMMANDS } from './options.ts';
 
@@ -18,20 +18,19 @@ function refusal(error: unknown): Outcome {
   throw error;
 }
 
-async function runCommand([name, ...words]: readonly string[], emit: Request['emit']): Promise<Outcome> {
+async function runCommand([name, ...words]: readonly string[], output: Output): Promise<Outcome> {
   const command = COMMANDS.find((candidate) => candidate.name === name);
   const known = COMMANDS.map((candidate) => candidate.name).join(', ');
   if (!command) throw new UsageError(`no command ${JSON.stringify(name)}; the commands are ${known}`);
   if (words.some((word) => HELP.slice(0, 2).includes(word))) return done(commandHelp(command));
-  return command.run({ ...readArguments(words, command), emit });
+  return command.run({ ...readArguments(words, command), ...output });
 }
 
-/** @param emit takes parts of a result that are ready before the rest */
-export async function run(words: readonly string[], emit: Request['emit']): Promise<Outcome> {
+export async function run(words: readonly string[], output: Output): Promise<Outcome> {
   const [first, second] = words;
   if (first === undefined) return { exit: EXIT.misuse, result: '', talk: [generalHelp().trimEnd()] };
   if (first === '--version') return done(`${version}\n`);
   const command = first === 'help' ? COMMANDS.find(({ name }) => name === second) : undefined;
   if (HELP.includes(first)) return done(command ? commandHelp(command) : generalHelp());
-  return runCommand(words, emit).catch(refusal);
+  return runCommand(words, output).catch(refusal);
 }

@@ -40,7 +40,10 @@ describe('DEVELOPERS.md', () => {
 describe('the examples of README.md', () => {
   const examples = sessions(read('README.md'));
   const run = (command: string) =>
-    execFileSync('bash', ['-o', 'pipefail', '-c', command], { cwd: ROOT, encoding: 'utf8' });
+    execFileSync('bash', ['-o', 'pipefail', '-c', command], {
+      ...{ cwd: ROOT, encoding: 'utf8' },
+      env: { ...process.env, COLUMNS: '100' },
+    });
 
   it('are there', () => expect(examples.length).toBeGreaterThanOrEqual(3));
 

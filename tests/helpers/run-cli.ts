@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import type { Outcome } from '../../src/cli/command.ts';
 import { run } from '../../src/cli/run.ts';
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 export interface CliRun {
   readonly code: number | null;
@@ -12,8 +12,14 @@ export interface CliRun {
   readonly stderr: string;
 }
 
-export function runCli(words: readonly string[], input: string | Buffer = ''): Promise<CliRun> {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...words], { cwd: ROOT });
+/** What runs the command line out of the sources, in the folder of the project. */
+export const CLI = [process.execPath, '--import', 'tsx', 'src/cli/main.ts'] as const;
+
+/** @param columns what the environment says of the width of the screen */
+export function runCli(words: readonly string[], input: string | Buffer = '', columns = ''): Promise<CliRun> {
+  const [node, ...before] = CLI;
+  const env = { ...process.env, COLUMNS: columns };
+  const child = spawn(node, [...before, ...words], { cwd: ROOT, env });
   let [stdout, stderr] = ['', ''];
   child.stdout.setEncoding('utf8').on('data', (text) => {
     stdout += text;
@@ -33,6 +39,6 @@ export function runCli(words: readonly string[], input: string | Buffer = ''): P
 /** The same in this process, its parts and its result as one text. */
 export async function runHere(words: readonly string[]): Promise<Outcome> {
   const parts: string[] = [];
-  const outcome = await run(words, (part) => parts.push(part));
+  const outcome = await run(words, { emit: (part) => parts.push(part), width: Number.POSITIVE_INFINITY });
   return { ...outcome, result: `${parts.join('')}${outcome.result}` };
 }

@@ -15,7 +15,7 @@ import {
 import { fromSI } from '../../units/convert.ts';
 import { bar, gauge_bar } from '../quantities.ts';
 import type { Column } from '../render/rows.ts';
-import type { Cell } from '../render/text-table.ts';
+import type { Cell, Heading } from '../render/text-table.ts';
 
 /** One run, and what a test bench reads off it. */
 export interface RunReading {
@@ -33,86 +33,86 @@ export function readRun(run: DrivenDamper, heated: HeatedMasses, speed_m_s?: num
 
 /** With the words of the summary of a single run. */
 export interface RunColumn extends Column<RunReading> {
-  readonly label: string;
+  readonly label: Heading;
 }
 
 const FORCES: readonly RunColumn[] = [
   {
     key: 'compressionPeakSpeed_m_s',
-    heading: 'peak m/s',
-    label: 'peak speed in compression, m/s',
+    heading: ['peak speed', 'm/s'],
+    label: ['peak speed in compression', 'm/s'],
     read: ({ peaks }) => peaks.compression.speed_m_s,
   },
   {
     key: 'compressionPeakForce_N',
-    heading: 'compression N',
-    label: '  force then, N',
+    heading: ['compression', 'N'],
+    label: ['  force then', 'N'],
     read: ({ peaks }) => peaks.compression.force_N,
   },
   {
     key: 'reboundPeakSpeed_m_s',
-    label: 'peak speed in rebound, m/s',
+    label: ['peak speed in rebound', 'm/s'],
     read: ({ peaks }) => peaks.rebound.speed_m_s,
   },
   {
     key: 'reboundPeakForce_N',
-    heading: 'rebound N',
-    label: '  force then, N',
+    heading: ['rebound', 'N'],
+    label: ['  force then', 'N'],
     read: ({ peaks }) => peaks.rebound.force_N,
   },
   {
     key: 'largestForce_N',
-    label: 'largest force, N',
+    label: ['largest force', 'N'],
     read: ({ run }) => forceLoop(run).force_N.reduce((a, b) => Math.max(a, b)),
   },
   {
     key: 'smallestForce_N',
-    label: 'smallest force, N',
+    label: ['smallest force', 'N'],
     read: ({ run }) => forceLoop(run).force_N.reduce((a, b) => Math.min(a, b)),
   },
 ];
 
 const energy = (part: keyof CycleRun['energy'], key: string, label: string, heading?: string): RunColumn => ({
   key,
-  label,
-  ...(heading && { heading }),
+  label: [label, 'J'],
+  ...(heading && { heading: [heading, 'J'] }),
   read: ({ run }) => run.energy[part],
 });
 
 const ENERGY: readonly RunColumn[] = [
-  energy('work_J', 'work_J', 'work put in, J', 'work J'),
-  energy('oil_J', 'oilLoss_J', '  lost in the valves, J', 'valves J'),
-  energy('friction_J', 'frictionLoss_J', '  lost by friction, J', 'friction J'),
-  energy('stop_J', 'stopLoss_J', '  lost in the hydraulic stop, J'),
-  energy('separator_J', 'separatorLoss_J', '  lost by the floating piston, J'),
-  energy('stored_J', 'stored_J', '  left in gas and oil, J'),
-  energy('balanceError_J', 'balanceError_J', '  not accounted for, J'),
+  energy('work_J', 'work_J', 'work put in', 'work'),
+  energy('oil_J', 'oilLoss_J', '  lost in the valves', 'valves'),
+  energy('friction_J', 'frictionLoss_J', '  lost by friction', 'friction'),
+  energy('stop_J', 'stopLoss_J', '  lost in the hydraulic stop'),
+  energy('separator_J', 'separatorLoss_J', '  lost by the floating piston'),
+  energy('stored_J', 'stored_J', '  left in gas and oil'),
+  energy('balanceError_J', 'balanceError_J', '  not accounted for'),
 ];
 
 const HYSTERESIS: readonly RunColumn[] = [
   {
     key: 'hysteresisSpeed_m_s',
-    label: 'hysteresis, speeding up less slowing down, at m/s',
+    label: ['hysteresis (speeding up less slowing down): shaft speed', 'm/s'],
     read: ({ hysteresis }) => hysteresis.speed_m_s,
   },
   {
     key: 'compressionHysteresis_N',
-    label: '  in compression, N',
+    label: ['  in compression', 'N'],
     read: ({ hysteresis }) => hysteresis.compression?.difference_N ?? null,
   },
   {
     key: 'reboundHysteresis_N',
-    label: '  in rebound, N',
+    label: ['  in rebound', 'N'],
     read: ({ hysteresis }) => hysteresis.rebound?.difference_N ?? null,
   },
 ];
 
 const HEAT: readonly RunColumn[] = [
-  { key: 'heat_W', label: 'heat, W', read: ({ run }) => heatingPower(run) },
+  { key: 'heat_W', label: ['heat', 'W'], read: ({ run }) => heatingPower(run) },
   {
     key: 'warming_K_min',
-    heading: 'warms K/min',
-    label: 'warms by, without cooling, K/min',
+    heading: ['warms', 'K/min'],
+    label: ['warms by, without cooling', 'K/min'],
     read: ({ run, heated }) => 60 * temperatureRise(heatingPower(run), heated),
   },
 ];
@@ -120,19 +120,19 @@ const HEAT: readonly RunColumn[] = [
 const INTEGRATION: readonly RunColumn[] = [
   {
     key: 'settledForce_N',
-    label: 'force against the cycle before, at most N',
+    label: ['largest change of force from the cycle before', 'N'],
     read: ({ run }) => run.settling?.force_N ?? null,
   },
   {
     key: 'settledWork_J',
-    label: 'work against the cycle before, J',
+    label: ['change of work from the cycle before', 'J'],
     read: ({ run }) => run.settling?.work_J ?? null,
   },
   { key: 'steps', label: 'steps of the integration', read: ({ run }) => run.integration.steps },
   { key: 'rejectedSteps', label: '  taken back', read: ({ run }) => run.integration.rejections },
   {
     key: 'largestStepError_bar',
-    label: '  largest error of one in a pressure, bar',
+    label: ['  largest error of one in a pressure', 'bar'],
     read: ({ run }) => bar(run.integration.largestPressureError_Pa),
   },
 ];
@@ -148,18 +148,22 @@ function chamberColumns(name: string): RunColumn[] {
   const of = (read: (chamber: ReturnType<typeof chamberExtremes>[string]) => Cell) => (reading: RunReading) =>
     read(chamberExtremes(reading.run)[name]);
   return [
-    { key: `${name}LowestAbsolute_bar`, label: `lowest in ${name}, bar absolute`, read: of((c) => bar(c.lowest_Pa)) },
+    {
+      key: `${name}LowestAbsolute_bar`,
+      label: [`lowest in ${name}`, 'bar absolute'],
+      read: of((c) => bar(c.lowest_Pa)),
+    },
     {
       key: `${name}LowestGauge_bar`,
-      heading: `${name} lowest bar gauge`,
-      label: `  the same, bar gauge`,
+      heading: [`${name} lowest`, 'bar gauge'],
+      label: ['  the same', 'bar gauge'],
       read: of((c) => gauge_bar(c.lowest_Pa)),
     },
-    { key: `${name}HighestGauge_bar`, label: `  highest, bar gauge`, read: of((c) => gauge_bar(c.highest_Pa)) },
+    { key: `${name}HighestGauge_bar`, label: ['  highest', 'bar gauge'], read: of((c) => gauge_bar(c.highest_Pa)) },
     {
       key: `${name}LargestVoid_mL`,
-      heading: `${name} void mL`,
-      label: '  largest void, mL',
+      heading: [`${name} void`, 'mL'],
+      label: ['  largest void', 'mL'],
       read: of((c) => fromSI(c.largestVoid_m3, 'volume', 'mL')),
     },
   ];

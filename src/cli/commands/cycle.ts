@@ -3,7 +3,7 @@ import { decodeProject } from '../../model/codec.ts';
 import type { Build, Damper, Project } from '../../model/project.ts';
 import { type DrivenDamper, dampingCyclesForBuild, type FailedCycle, heatedMassesOf } from '../../solver/index.ts';
 import { tidy } from '../../units/convert.ts';
-import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
+import { EXIT, type Form, type Outcome, type Request, type Values } from '../command.ts';
 import { CYCLES, motionsOf, STROKE, TRACE } from '../cycle-motion.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
@@ -12,8 +12,9 @@ import { oilRemarks } from '../oil-reach.ts';
 import { mm } from '../quantities.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
+import { numberText } from '../render/number-text.ts';
 import { type Asked, type Row, renderRows, whereOf } from '../render/rows.ts';
-import { textTable } from '../render/text-table.ts';
+import { type Cell, textTable } from '../render/text-table.ts';
 import { type RunColumn, type RunReading, readRun, runColumns } from './cycle-columns.ts';
 import { samplesOf } from './cycle-series.ts';
 import { theoryOf } from './lift.ts';
@@ -27,13 +28,13 @@ interface AskedRun {
   readonly reading?: RunReading;
 }
 
-export async function cycle({ file, values }: Request): Promise<Outcome> {
+export async function cycle({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const runs = await runsOf(project, build, values);
   return {
     exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
-    result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), values),
+    result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), { values, width }),
     talk: [
       ...runs.flatMap((run) => [...remarks(run), ...hysteresisRemarks(run, values)]),
       ...oilRemarks(project, values),
@@ -81,17 +82,24 @@ function render(
   runs: readonly AskedRun[],
   columns: readonly RunColumn[],
   head: Readonly<Record<string, unknown>>,
-  values: Values,
+  { values, width }: Form,
 ): string {
   if (values.has('json')) return json({ ...head, runs: runs.map((run) => runRecord(run, columns)) });
-  if (runs.length > 1) return renderRows(runs.map(rowOf), columns, head, values);
+  if (runs.length > 1) return renderRows(runs.map(rowOf), columns, head, { values, width });
   const [{ ended, reading }] = runs;
   if (values.has('csv')) {
     const { keys, rows } =
       ended.status === 'finished' ? samplesOf(ended) : { keys: ['status'], rows: [[ended.status]] };
     return csv(keys, rows);
   }
-  return textTable(['status', ended.status], reading ? columns.map(({ label, read }) => [label, read(reading)]) : []);
+  return textTable(['status', ended.status], reading ? columns.map((column) => listed(column, reading)) : []);
+}
+
+/** The units of a list differ by the line. */
+function listed({ label, read }: RunColumn, reading: RunReading): [string, Cell] {
+  const [name, unit] = typeof label === 'string' ? [label] : label;
+  const value = read(reading);
+  return [unit ? `${name}, ${unit}` : name, typeof value === 'number' ? numberText(value, unit) : value];
 }
 
 /** As the runs name them, from the gas on. */

@@ -43,7 +43,7 @@ async function measuredOf(build: Build, values: Values): Promise<{ measurements:
   throw new UsageError(`fit needs --${MEASURED} FILE: no measurement is kept with the build ${build.name}`);
 }
 
-function tableOf({ coefficients }: FitDone): string {
+function tableOf({ coefficients }: FitDone, width: number): string {
   const rows = coefficients.map(({ name, unit, physical, value, low, high, leftOpen }) => [
     name,
     unit,
@@ -53,7 +53,9 @@ function tableOf({ coefficients }: FitDone): string {
     high,
     Math.round(leftOpen * 100),
   ]);
-  return textTable(['coefficient', 'unit', 'physical', 'fitted', '95 % from', 'to', 'left open %'], rows);
+  return textTable(['coefficient', 'unit', 'physical', 'fitted', '95 % from', 'to', ['left open', '%']], rows, {
+    width,
+  });
 }
 
 function untoldLines({ untold }: FitDone): string[] {
@@ -66,11 +68,11 @@ function untoldLines({ untold }: FitDone): string[] {
 
 const rounded = (force?: number): string => (force === undefined ? 'no points' : `${force.toFixed(1)} N`);
 
-function textOf(done: FitDone): string {
+function textOf(done: FitDone, width: number): string {
   const { before, after, scatter_N, pointCount } = done;
   const change = (way: 'compression_N' | 'rebound_N'): string => `${rounded(before[way])} to ${rounded(after[way])}`;
   return [
-    tableOf(done),
+    tableOf(done, width),
     `${pointCount} points; scatter ${rounded(scatter_N)}.`,
     `Off the physical build, then off the fitted: compression ${change('compression_N')}, rebound ${change('rebound_N')}.`,
     ...untoldLines(done),
@@ -87,7 +89,7 @@ function talkOf(file: MeasuredFile | undefined, outcome: FitOutcome): string[] {
   ];
 }
 
-export async function fit({ file, values }: Request): Promise<Outcome> {
+export async function fit({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const names = namesOf(values);
@@ -112,7 +114,7 @@ export async function fit({ file, values }: Request): Promise<Outcome> {
     }),
     ...outcome,
   };
-  const text = outcome.status === 'fitted' ? textOf(outcome) : '';
+  const text = outcome.status === 'fitted' ? textOf(outcome, width) : '';
   return {
     exit: outcome.status === 'fitted' ? EXIT.done : EXIT.failed,
     result: values.has('json') ? json(told) : text,

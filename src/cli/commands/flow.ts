@@ -61,19 +61,19 @@ function shareOf(valve: ValveFlow, path: PathName): number | null {
 function flowColumns({ layout }: Damper): Column<ValveFlow>[] {
   const paths = layout === 'monotube' ? OF_EVERY_VALVE : WITH_BASE;
   return [
-    { key: 'totalFlow_L_min', heading: 'flow L/min', read: (valve) => litresPerMinute(totalOf(valve)) },
+    { key: 'totalFlow_L_min', heading: ['flow', 'L/min'], read: (valve) => litresPerMinute(totalOf(valve)) },
     ...paths.map((path) => ({
       key: `${path}Flow_L_min`,
       read: (valve: ValveFlow) => litresPerMinute(flowOf(valve, path)),
     })),
     ...paths.map((path) => ({
       key: `${path}Share_percent`,
-      heading: `${PATHS[path]} %`,
+      heading: [PATHS[path], '%'] as const,
       read: (valve: ValveFlow) => shareOf(valve, path),
     })),
-    { key: 'drop_bar', heading: 'drop bar', read: (valve) => bar(valve.drop_Pa) },
-    { key: 'shimPressure_bar', heading: 'on shims bar', read: (valve) => bar(valve.shimPressure_Pa) },
-    { key: 'opening_mm', heading: 'opening mm', read: (valve) => mm(valve.seatOpening_m) },
+    { key: 'drop_bar', heading: ['drop', 'bar'], read: (valve) => bar(valve.drop_Pa) },
+    { key: 'shimPressure_bar', heading: ['on shims', 'bar'], read: (valve) => bar(valve.shimPressure_Pa) },
+    { key: 'opening_mm', heading: ['opening', 'mm'], read: (valve) => mm(valve.seatOpening_m) },
     {
       key: 'cavitating',
       heading: 'cavitates',
@@ -102,7 +102,7 @@ function rowsOf({ asked, point, theories }: AskedPoint, valves: readonly ValveNa
   });
 }
 
-export async function flow({ file, values }: Request): Promise<Outcome> {
+export async function flow({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const points = curvePoints(project, build, values);
@@ -111,7 +111,7 @@ export async function flow({ file, values }: Request): Promise<Outcome> {
   const head = { format: 'shimwright/flow', version: 1, theory: theoryOf(values), ...headOf(project, build, values) };
   return {
     exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: renderRows(rows, flowColumns(project.damper), head, values),
+    result: renderRows(rows, flowColumns(project.damper), head, { values, width }),
     talk: [
       ...points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
       ...gasCautionOf(points),

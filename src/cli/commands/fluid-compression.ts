@@ -5,7 +5,7 @@ import { fromSI } from '../../units/convert.ts';
 import { absoluteFromGauge, pascalsFromBars } from '../../units/si.ts';
 import { UsageError, type Values } from '../command.ts';
 import { numberList } from '../number-list.ts';
-import type { Cell } from '../render/text-table.ts';
+import type { Cell, Heading } from '../render/text-table.ts';
 
 export const PRESSURES_BAR = 'pressures-bar';
 export const AIR = 'air-percent';
@@ -23,7 +23,13 @@ export const SQUEEZE_KEYS = [
   'bulkModulus_GPa',
   'densityThere_kg_m3',
 ] as const;
-export const SQUEEZE_HEADINGS = ['bar gauge', 'free air %', 'air there %', 'bulk modulus GPa', 'density there kg/m3'];
+export const SQUEEZE_HEADINGS: readonly Heading[] = [
+  ['pressure', 'bar gauge'],
+  ['free air', 'vol %'],
+  ['air there', 'vol %'],
+  ['bulk modulus', 'GPa'],
+  ['density there', 'kg/m3'],
+];
 
 /** A full vacuum has no pressure left. */
 const GAUGE_PRESSURES = { from: -1, upTo: 10_000 };

@@ -11,7 +11,7 @@ import { TEMPERATURES } from '../occasions.ts';
 import { extrapolatedAt } from '../oil-reach.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
-import { type Cell, textTable } from '../render/text-table.ts';
+import { type Cell, type Heading, textTable } from '../render/text-table.ts';
 import { SQUEEZE_HEADINGS, SQUEEZE_KEYS, type Squeeze, squeezeCells, squeezes } from './fluid-compression.ts';
 
 export const WEIGHT = 'weight';
@@ -24,7 +24,14 @@ const KEYS = [
   'density_kg_m3',
   'dynamicViscosity_mPa_s',
 ] as const;
-const HEADINGS = ['oil °C', 'viscosity cSt', 'grade low cSt', 'grade high cSt', 'density kg/m3', 'viscosity mPa s'];
+const HEADINGS: readonly Heading[] = [
+  ['oil', '°C'],
+  ['viscosity', 'cSt'],
+  ['grade low', 'cSt'],
+  ['grade high', 'cSt'],
+  ['density', 'kg/m3'],
+  ['viscosity', 'mPa s'],
+];
 
 const SQUARE_METRES_PER_CENTISTOKE = 1e-6;
 
@@ -79,7 +86,7 @@ function reachRemarks(oil: Fluid, temperatures_degC: readonly number[]): string[
   ];
 }
 
-export async function fluid({ file, values }: Request): Promise<Outcome> {
+export async function fluid({ file, values, width }: Request): Promise<Outcome> {
   const weights = remarks(values.get(WEIGHT));
   const { fluid: oil } = await readDocument(file, decodeProject);
   const list = values.get(TEMPERATURES);
@@ -96,5 +103,5 @@ export async function fluid({ file, values }: Request): Promise<Outcome> {
     return { exit: EXIT.done, result, talk };
   }
   const headings = [...HEADINGS, ...(squeezed.length > 0 ? SQUEEZE_HEADINGS : [])];
-  return { exit: EXIT.done, result: textTable(headings, rows), talk };
+  return { exit: EXIT.done, result: textTable(headings, rows, { width }), talk };
 }

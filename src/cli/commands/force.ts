@@ -22,7 +22,7 @@ import { theoryOf } from './lift.ts';
 export const BAND = 'band';
 export const WITHOUT_GAS = 'without-gas';
 
-export async function force({ file, values }: Request): Promise<Outcome> {
+export async function force({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const wanted = { band: values.has(BAND), withoutGas: values.has(WITHOUT_GAS) };
@@ -36,7 +36,7 @@ export async function force({ file, values }: Request): Promise<Outcome> {
   };
   return {
     exit: points.every(isWhole) ? EXIT.done : EXIT.failed,
-    result: renderRows(points.map(rowOf), columns, head, values),
+    result: renderRows(points.map(rowOf), columns, head, { values, width }),
     talk: [
       ...points.flatMap((point) => [
         ...failureOf(point),

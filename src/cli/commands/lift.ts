@@ -14,12 +14,13 @@ import {
 } from '../../solver/index.ts';
 import { fromSI } from '../../units/convert.ts';
 import { pascalsFromMegapascals } from '../../units/si.ts';
-import { EXIT, type Outcome, type Request, type Values } from '../command.ts';
+import { EXIT, type Form, type Outcome, type Request, type Values } from '../command.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
-import { type Cell, textTable } from '../render/text-table.ts';
+import type { Column } from '../render/rows.ts';
+import { type Cell, type Heading, textTable } from '../render/text-table.ts';
 import { fallbackInWords } from '../theories.ts';
 import { PEAK_KEYS, peakTable, type ShimPeak, setWarnings, shimPeaks, strengthRemarks } from './shim-peak.ts';
 
@@ -95,44 +96,51 @@ export function liftRow(point: LiftPoint, pressure_MPa: number, has: { floats?: 
   return { ...head, ...NO_NUMBERS, ...(floats && { hubRise_mm: null }), ...(has.waves && NO_WAVE) };
 }
 
-/** Columns that only some results have: the rise of a float, the waviness where it was tested. */
-function moreColumns(rows: readonly Row[]) {
-  const floats = rows.some((row) => row.hubRise_mm !== undefined);
-  const tested = rows.some((row) => row.waviness);
-  const waved = rows.some((row) => row.waves !== undefined);
-  const keys = [
-    ...(floats ? ['hubRise_mm'] : []),
-    ...(tested ? ['waviness.margin', 'waviness.waves'] : []),
-    ...(waved ? WAVE_KEYS : []),
-  ];
-  const headings = [
-    ...(floats ? ['hub rise mm'] : []),
-    ...(tested ? ['wave margin', 'waves'] : []),
-    ...(waved ? ['mean edge mm', 'least edge mm', 'greatest edge mm', 'waves'] : []),
-  ];
-  const cells = ({ hubRise_mm, waviness, ...row }: Row): Cell[] => [
-    ...(floats ? [hubRise_mm ?? null] : []),
-    ...(tested ? [waviness?.margin ?? null, waviness?.waves ?? null] : []),
-    ...(waved ? WAVE_KEYS.map((key) => row[key] ?? null) : []),
-  ];
-  return { keys, headings, cells };
-}
+const HUB_RISE: Column<Row> = {
+  key: 'hubRise_mm',
+  heading: ['hub rise', 'mm'],
+  read: ({ hubRise_mm }) => hubRise_mm ?? null,
+};
+const WAVINESS: readonly Column<Row>[] = [
+  { key: 'waviness.margin', heading: 'wave margin', read: ({ waviness }) => waviness?.margin ?? null },
+  { key: 'waviness.waves', heading: 'waves', read: ({ waviness }) => waviness?.waves ?? null },
+];
+const WAVE: readonly Column<Row>[] = [
+  { key: 'meanEdgeLift_mm', heading: ['mean edge', 'mm'], read: (row) => row.meanEdgeLift_mm ?? null },
+  { key: 'minEdgeLift_mm', heading: ['least edge', 'mm'], read: (row) => row.minEdgeLift_mm ?? null },
+  { key: 'maxEdgeLift_mm', heading: ['greatest edge', 'mm'], read: (row) => row.maxEdgeLift_mm ?? null },
+  { key: 'waves', heading: 'waves', read: ({ waves }) => waves ?? null },
+];
 
-function asText(rows: readonly Row[]): string {
-  const header = ['pressure MPa', 'status', 'face edge mm', 'zone edge mm', 'seat opening mm', 'stress MPa', 'in shim'];
+/** Columns that only some results have: the rise of a float, the waviness where it was tested, the waves where they were followed. */
+const moreColumns = (rows: readonly Row[]): Column<Row>[] => [
+  ...(rows.some(({ hubRise_mm }) => hubRise_mm !== undefined) ? [HUB_RISE] : []),
+  ...(rows.some(({ waviness }) => waviness) ? WAVINESS : []),
+  ...(rows.some(({ waves }) => waves !== undefined) ? WAVE : []),
+];
+
+function asText(rows: readonly Row[], width: number): string {
+  const header: Heading[] = [
+    ['pressure', 'MPa'],
+    'status',
+    ['face edge', 'mm'],
+    ['zone edge', 'mm'],
+    ['seat opening', 'mm'],
+    ['stress', 'MPa'],
+    'in shim',
+  ];
   const more = moreColumns(rows);
   const cells = rows.map((row): Cell[] => {
     const stress = row.shimStress_MPa && Math.max(...row.shimStress_MPa);
     const shim = stress === null ? null : (row.shimStress_MPa?.indexOf(stress) ?? 0) + 1;
-    return [...NUMBERS.map((key) => row[key]), stress, shim, ...more.cells(row)];
+    return [...NUMBERS.map((key) => row[key]), stress, shim, ...more.map(({ read }) => read(row))];
   });
-  const table = textTable([...header, ...more.headings], cells);
-  return isStressed(rows) ? `${table}\n${peakTable(rows)}` : table;
+  const table = textTable([...header, ...more.map(({ heading = '' }) => heading)], cells, { width });
+  return isStressed(rows) ? `${table}\n${peakTable(rows, width)}` : table;
 }
 
 const isStressed = (rows: readonly Row[]): boolean => rows.some(({ shimPeak }) => shimPeak !== undefined);
 
-const WAVE_KEYS = ['meanEdgeLift_mm', 'minEdgeLift_mm', 'maxEdgeLift_mm', 'waves'] as const;
 const LISTS = ['shimEdgeLift_mm', 'shimStress_MPa', 'shimClampStress_MPa'] as const;
 const NUMBERS = ['pressure_MPa', 'status', 'faceEdgeLift_mm', 'zoneEdgeLift_mm', 'seatOpening_mm'] as const;
 
@@ -144,13 +152,13 @@ function asCsv(rows: readonly Row[], shimCount: number): string {
   const header = [
     ...NUMBERS,
     ...LISTS.flatMap((list) => shims.map((shim) => `${list}[${shim}]`)),
-    ...more.keys,
+    ...more.map(({ key }) => key),
     ...peaks.map(({ shim, key }) => `shimPeak[${shim}].${key}`),
   ];
   const cells = rows.map((row) => [
     ...NUMBERS.map((key) => row[key]),
     ...LISTS.flatMap((list) => shims.map((shim) => row[list]?.[shim] ?? null)),
-    ...more.cells(row),
+    ...more.map(({ read }) => read(row)),
     ...peaks.map(({ shim, key }) => row.shimPeak?.[shim]?.[key] ?? null),
   ]);
   return csv(header, cells);
@@ -159,7 +167,7 @@ function asCsv(rows: readonly Row[], shimCount: number): string {
 export const theoryOf = (values: Values): TheoryChoice =>
   (values.get('theory') as TheoryChoice | undefined) ?? DEFAULT_THEORY;
 
-export async function lift({ file, values }: Request): Promise<Outcome> {
+export async function lift({ file, values, width }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0, unit: 'MPa' });
   const stack = stackFromFile(await readDocument(file, decodeStackFile));
   const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
@@ -177,7 +185,7 @@ export async function lift({ file, values }: Request): Promise<Outcome> {
   });
   return {
     exit: points.every((point) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: render(rows, headOf(result, choice), stack.shims.length, values),
+    result: render(rows, headOf(result, choice), stack.shims.length, { values, width }),
     talk: [
       ...theoryRemarks(result, choice),
       ...points.flatMap((point, index) => talkOf(point, pressures_MPa[index])),
@@ -204,9 +212,14 @@ const theoryRemarks = ({ theory, fallback }: LiftResult, choice: TheoryChoice): 
   ...(fallback ? [fallbackInWords(fallback)] : []),
 ];
 
-function render(rows: readonly Row[], head: ReturnType<typeof headOf>, shimCount: number, values: Values): string {
+function render(
+  rows: readonly Row[],
+  head: ReturnType<typeof headOf>,
+  shimCount: number,
+  { values, width }: Form,
+): string {
   if (values.has('json')) return json({ ...head, points: rows });
-  return values.has('csv') ? asCsv(rows, shimCount) : asText(rows);
+  return values.has('csv') ? asCsv(rows, shimCount) : asText(rows, width);
 }
 
 function talkOf(point: LiftPoint, pressure_MPa: number): string[] {

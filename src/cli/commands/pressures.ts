@@ -21,14 +21,14 @@ const reservoirPressure = ({ compressionPressure_Pa, shaftSpeed_m_s, base }: For
 /** Absolute and above the atmosphere; people read the second off a gauge. */
 const both = (key: string, heading: string, read: (point: ForcePoint) => number): PressureColumn[] => [
   { key: `${key}Absolute_bar`, read: (point) => bar(read(point)) },
-  { key: `${key}Gauge_bar`, heading: `${heading} bar gauge`, read: (point) => gauge_bar(read(point)) },
+  { key: `${key}Gauge_bar`, heading: [heading, 'bar gauge'], read: (point) => gauge_bar(read(point)) },
 ];
 
 type Chamber = keyof NonNullable<ForcePoint['voids_m3_s']>;
 
 const void_L_min = (chamber: Chamber, heading?: string): PressureColumn => ({
   key: `${chamber}Void_L_min`,
-  ...(heading && { heading }),
+  ...(heading && { heading: [heading, 'L/min'] }),
   read: ({ voids_m3_s }) => litresPerMinute(voids_m3_s?.[chamber] ?? 0),
 });
 
@@ -52,15 +52,19 @@ function pressureColumns({ layout }: Damper): PressureColumn[] {
     ...both('reboundPressure', 'rebound', (p) => p.reboundPressure_Pa),
     ...(hasBase ? both('reservoirPressure', 'reservoir', reservoirPressure) : []),
     ...both('gasPressure', 'gas', (p) => p.gasPressure_Pa),
-    { key: 'lowestChamber', heading: 'lowest', read: (point) => lowestChamber(point, hasBase) },
+    { key: 'lowestChamber', heading: 'lowest chamber', read: (point) => lowestChamber(point, hasBase) },
     // Below 0 by as much as the lowest chamber would lie below air release, were the oil to hold together.
-    { key: 'airReleaseMargin_bar', heading: 'margin bar', read: (p) => bar(p.gasPressure_Pa - p.gasPressureNeeded_Pa) },
+    {
+      key: 'airReleaseMargin_bar',
+      heading: ['margin', 'bar'],
+      read: (p) => bar(p.gasPressure_Pa - p.gasPressureNeeded_Pa),
+    },
     { key: 'airRelease', heading: 'air release', read: (p) => p.airRelease },
     ...both('gasPressureNeeded', 'gas needed', (p) => p.gasPressureNeeded_Pa),
     // Next to the gas only a floating piston that stands still opens one: that the remarks tell.
     ...(hasBase ? [void_L_min('reservoir')] : []),
-    void_L_min('compression', hasBase ? 'compression void L/min' : undefined),
-    void_L_min('rebound', 'rebound void L/min'),
+    void_L_min('compression', hasBase ? 'compression void' : undefined),
+    void_L_min('rebound', 'rebound void'),
   ];
 }
 
@@ -76,7 +80,7 @@ function voidsOf({ asked, point }: AskedPoint): string[] {
   ];
 }
 
-export async function pressures({ file, values }: Request): Promise<Outcome> {
+export async function pressures({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const points = curvePoints(project, build, values);
@@ -89,7 +93,7 @@ export async function pressures({ file, values }: Request): Promise<Outcome> {
   };
   return {
     exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: renderRows(points.map(rowOf), columns, head, values),
+    result: renderRows(points.map(rowOf), columns, head, { values, width }),
     talk: [
       ...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]),
       ...gasCautionOf(points),

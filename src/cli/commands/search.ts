@@ -17,7 +17,8 @@ export const SHARD = 'shard';
 export const JSON_LINES = 'json-lines';
 export const DEFAULTS = { [STARTS]: 8, [STEPS]: 300, [ANSWERS]: 5, [SEED]: 1 } as const;
 
-export async function search({ file, values, emit }: Request): Promise<Outcome> {
+export async function search(request: Request): Promise<Outcome> {
+  const { file, values, emit } = request;
   const project = await readDocument(file, decodeProject);
   const study: Study = {
     project,
@@ -42,18 +43,18 @@ export async function search({ file, values, emit }: Request): Promise<Outcome> 
   const exit = found > 0 ? EXIT.done : EXIT.failed;
   const talk = found > 0 ? [] : ['no stack keeps every limit: none of the starts has an answer'];
   if (values.has(JSON_LINES)) return { exit, result: '', talk };
-  return { exit, result: renderFound(readLines(lines.join(''), 'this search'), study.settings.answers, values), talk };
+  return { exit, result: renderFound(readLines(lines.join(''), 'this search'), study.settings.answers, request), talk };
 }
 
 /** `shimwright merge`: one ranked list out of the lines of several searches of one study. */
-export async function merge({ file, values }: Request): Promise<Outcome> {
+export async function merge({ file, values, width }: Request): Promise<Outcome> {
   const lines = readLines(await readInput(file), nameOf(file));
   const [{ starts }] = lines;
   const ran = new Set(lines.map(({ start }) => start));
   const missing = Array.from({ length: starts }, (_, i) => i).filter((start) => !ran.has(start));
   return {
     exit: missing.length === 0 ? EXIT.done : EXIT.failed,
-    result: renderFound(lines, whole(values, ANSWERS, 1), values),
+    result: renderFound(lines, whole(values, ANSWERS, 1), { values, width }),
     talk: missing.length === 0 ? [] : [`the study has ${starts} starts; missing: ${missing.join(', ')}`],
   };
 }

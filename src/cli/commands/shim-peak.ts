@@ -9,7 +9,7 @@ import {
   strengthOf,
 } from '../../solver/index.ts';
 import { fromSI } from '../../units/convert.ts';
-import { type Cell, textTable } from '../render/text-table.ts';
+import { type Cell, type Heading, textTable } from '../render/text-table.ts';
 
 /** Reserves are null at rest without preload, and with `takesSet` where the strength of the metal is not known. */
 export interface ShimPeak {
@@ -56,11 +56,14 @@ export const PEAK_KEYS = [
 ] as const satisfies readonly (keyof ShimPeak)[];
 
 /** One line a pressure: the greatest stress and where it is, and the least reserve of each kind with its shim. */
-export function peakTable(rows: readonly { pressure_MPa: number; shimPeak?: readonly ShimPeak[] | null }[]): string {
-  const header = ['pressure MPa', 'peak MPa', 'in shim', 'face', 'direction', 'radius mm'];
+export function peakTable(
+  rows: readonly { pressure_MPa: number; shimPeak?: readonly ShimPeak[] | null }[],
+  width: number,
+): string {
+  const header: Heading[] = [['pressure', 'MPa'], ['peak', 'MPa'], 'in shim', 'face', 'direction', ['radius', 'mm']];
   const reserves = ['life reserve', 'in shim', 'yield reserve', 'in shim'];
   const cells = rows.map(({ pressure_MPa, shimPeak }) => [pressure_MPa, ...worstCells(shimPeak ?? [])]);
-  return textTable([...header, ...reserves], cells);
+  return textTable([...header, ...reserves], cells, { width });
 }
 
 function worstCells(peaks: readonly ShimPeak[]): Cell[] {

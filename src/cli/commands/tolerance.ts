@@ -12,7 +12,7 @@ import { SPEEDS } from '../curve-points.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { findBuild, headOf } from '../occasions.ts';
-import { type Column, type Row, renderRows } from '../render/rows.ts';
+import { type Asked, type Column, type Row, renderRows } from '../render/rows.ts';
 import { theoryTalk } from '../theories.ts';
 import { shownTolerances, tolerancesOf } from '../tolerance-list.ts';
 import { theoryOf } from './lift.ts';
@@ -27,7 +27,7 @@ interface Scattered {
   readonly spread: Spread;
 }
 
-export async function tolerance({ file, values }: Request): Promise<Outcome> {
+export async function tolerance({ file, values, width }: Request): Promise<Outcome> {
   const project = await readDocument(file, decodeProject);
   const build = findBuild(project, values);
   const speeds_m_s = numberList(values.get(SPEEDS) ?? DEFAULTS[SPEEDS], SPEEDS, { unit: 'm/s' });
@@ -47,7 +47,7 @@ export async function tolerance({ file, values }: Request): Promise<Outcome> {
   const rows = speeds_m_s.map((value, i) => rowOf(value, answer.drawn_N[i], answer.spreads[i]));
   return {
     exit: rows.every(({ item }) => item && item.spread.without === 0) ? EXIT.done : EXIT.failed,
-    result: renderRows(rows, COLUMNS, head, values),
+    result: renderRows(rows, COLUMNS, head, { values, width }),
     talk: [
       ...theoryTalk(theory, answer.theories),
       ...answer.refusals.map((why) => `some samples have no force: ${why}`),
@@ -56,16 +56,16 @@ export async function tolerance({ file, values }: Request): Promise<Outcome> {
 }
 
 function rowOf(value: number, drawn_N: number | null, spread: Spread | null): Row<Scattered> {
-  const asked = [{ key: 'shaftSpeed_m_s', heading: 'speed m/s', value, words: `${value} m/s` }];
+  const asked: Asked[] = [{ key: 'shaftSpeed_m_s', heading: ['speed', 'm/s'], value, words: `${value} m/s` }];
   return spread ? { asked, status: 'solved', item: { drawn_N, spread } } : { asked, status: 'no-band' };
 }
 
 const COLUMNS: readonly Column<Scattered>[] = [
-  { key: 'force_N', heading: 'as drawn N', read: ({ drawn_N }) => drawn_N },
-  { key: 'forceP5_N', heading: 'p5 N', read: ({ spread }) => spread.p5 },
-  { key: 'forceP50_N', heading: 'p50 N', read: ({ spread }) => spread.p50 },
-  { key: 'forceP95_N', heading: 'p95 N', read: ({ spread }) => spread.p95 },
-  { key: 'deviation_N', heading: 'deviation N', read: ({ spread }) => spread.deviation },
+  { key: 'force_N', heading: ['as drawn', 'N'], read: ({ drawn_N }) => drawn_N },
+  { key: 'forceP5_N', heading: ['5th of 100', 'N'], read: ({ spread }) => spread.p5 },
+  { key: 'forceP50_N', heading: ['median', 'N'], read: ({ spread }) => spread.p50 },
+  { key: 'forceP95_N', heading: ['95th of 100', 'N'], read: ({ spread }) => spread.p95 },
+  { key: 'deviation_N', heading: ['standard deviation', 'N'], read: ({ spread }) => spread.deviation },
   { key: 'mostFrom', heading: 'most from', read: ({ spread }) => mostFrom(spread) },
   { key: 'withoutForce', read: ({ spread }) => spread.without },
   ...TOLERANCE_NAMES.flatMap((name, group): Column<Scattered>[] => [

@@ -3,32 +3,32 @@ import { formatShimList } from '../../model/format-shim-list.ts';
 import type { ShimRow, ValvePlace } from '../../model/project.ts';
 import { rankFound } from '../../model/rank-found.ts';
 import type { FoundStacks, StackPlace } from '../../solver/index.ts';
-import type { Values } from '../command.ts';
+import type { Form } from '../command.ts';
 import { bar } from '../quantities.ts';
 import type { SearchLine } from '../search-lines.ts';
 import { json } from './json.ts';
-import { textTable } from './text-table.ts';
+import { type Heading, textTable } from './text-table.ts';
 
 const listed = (rows: readonly ShimRow[]): string => formatShimList(rows).replaceAll('\n', ', ');
 
 /** @param count of answers */
-export function renderFound(lines: readonly SearchLine[], count: number, values: Values): string {
+export function renderFound(lines: readonly SearchLine[], count: number, { values, width }: Form): string {
   const best = rankFound(lines, count);
   const [{ study, starts }] = lines;
   const ran = [...new Set(lines.map(({ start }) => start))].sort((a, b) => a - b);
   if (values.has('json')) return json({ format: 'shimwright/search', version: 1, study, starts, ran, answers: best });
-  const header = [
+  const header: Heading[] = [
     'no.',
-    'RMS N',
-    'RMS %',
-    'worst N',
-    'at m/s',
+    ['RMS', 'N'],
+    ['RMS', '%'],
+    ['worst', 'N'],
+    ['at', 'm/s'],
     'shims changed',
     'life reserve',
     'yield reserve',
-    'gas margin bar',
+    ['gas margin', 'bar'],
   ];
-  const table = textTable(header, best.map(cells));
+  const table = textTable(header, best.map(cells), { width });
   return `${table}\n${best.map(stacks).join('')}`;
 }
 

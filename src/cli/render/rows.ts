@@ -1,20 +1,20 @@
 /** Rows of one result in its three forms: one list of columns makes the table for people, the CSV and the JSON. */
-import type { Values } from '../command.ts';
+import type { Form } from '../command.ts';
 import { csv } from './csv.ts';
 import { json } from './json.ts';
-import { type Cell, textTable } from './text-table.ts';
+import { type Cell, type Heading, textTable } from './text-table.ts';
 
 export interface Column<Item> {
   readonly key: string;
-  /** Heading in the table for people; the others are in JSON and CSV only. */
-  readonly heading?: string;
+  /** In the table for people; the others are in JSON and CSV only. */
+  readonly heading?: Heading;
   readonly read: (item: Item) => Cell;
 }
 
 /** A number or name that a row answers to, as it was asked for, so that the echo is exact. */
 export interface Asked {
   readonly key: string;
-  readonly heading: string;
+  readonly heading: Heading;
   readonly value: number | string;
   /** As a remark says it: `0.5 m/s`. */
   readonly words: string;
@@ -35,7 +35,7 @@ export function renderRows<Item>(
   rows: readonly Row<Item>[],
   columns: readonly Column<Item>[],
   head: Readonly<Record<string, unknown>>,
-  values: Values,
+  { values, width }: Form,
 ): string {
   const asked = rows[0]?.asked ?? [];
   const cells = (row: Row<Item>, shown: readonly Column<Item>[]): Cell[] => [
@@ -55,5 +55,6 @@ export function renderRows<Item>(
   return textTable(
     headings,
     rows.map((row) => cells(row, shown)),
+    { width, names: asked.length },
   );
 }
