@@ -79,7 +79,7 @@ export const UNITS = {
   density: { 'kg/m³': by(1), 'g/cm³': by(1000), 'lb/ft³': by(POUND / FOOT ** 3) },
   springRate: { 'N/mm': by(1000), 'N/m': by(1), 'lbf/in': by(POUND_FORCE / INCH), 'kgf/mm': by(1000 * GRAVITY) },
   viscousFriction: { 'N·s/m': by(1), 'lbf·s/in': by(POUND_FORCE / INCH) },
-  flow: { 'L/min': by(1, 60_000), 'm³/s': by(1), 'mL/s': by(1, 1e6), 'in³/s': by(CUBIC_INCH) },
+  flow: { 'L/min': by(1, 60_000), 'm³/s': by(1), 'L/s': by(1, 1000), 'mL/s': by(1, 1e6), 'in³/s': by(CUBIC_INCH) },
   frequency: { Hz: by(1) },
   time: { s: by(1), ms: by(1, 1000), min: by(60) },
   number: { '': by(1) },

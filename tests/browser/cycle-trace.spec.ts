@@ -22,6 +22,9 @@ const strokeOf = (seconds: number): string => {
   return ['time_s,position_mm', ...rows].join('\n');
 };
 
+const told = async (page: Page) => (await page.locator('.cycle .warnings').textContent()) ?? '';
+const dropOf = (reason: string) => Number(/drop of ([\d.]+)/.exec(reason)?.[1]);
+
 async function onTrace(page: Page): Promise<void> {
   await page.getByRole('button', { name: text.chart.tabs.cycle, exact: true }).click();
   await page.getByRole('button', { name: text.cycle.motionLong.trace, exact: true }).click();
@@ -76,6 +79,14 @@ describe('the cycle along a trace', () => {
       expect(await page.locator('.cycle-readings [data-row=work_J] td.stale').count()).toBe(2);
       expect(await page.locator('.cycle-readings [data-row=work_J] td').nth(1).textContent()).toBe(good);
       await expect.poll(() => page.locator('[data-chart=cycle-speed] path.js-line').count()).toBe(2);
+      await expect.poll(() => told(page)).toMatch(/ends at a drop of [\d.]+ bar.*absolute pressures there: .* bar/);
+      expect(await told(page)).not.toContain('MPa');
+      const inBars = dropOf(await told(page));
+      await page.getByRole('button', { name: text.bar.familyLong.imperial }).click();
+      await expect.poll(() => told(page)).toMatch(/ends at a drop of [\d.]+ psi/);
+      // Source: 1 bar = 14.50377 psi (NIST SP 811); four digits are told.
+      expect(dropOf(await told(page)) / inBars / 14.50377).toBeCloseTo(1, 3);
+      expect(await told(page)).not.toMatch(/\b(bar|MPa)\b/);
     }));
 
   it('that goes one way has no peak the other way', () =>

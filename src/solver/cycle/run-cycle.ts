@@ -9,6 +9,7 @@
  * x, v    m,m/s stroke from full extension, shaft speed
  * F_f, F_s N    force of friction, of the hydraulic stop
  */
+import { pressureInWords } from '../in-words.ts';
 import { RADAU_B, STAGES } from '../numeric/radau-coefficients.ts';
 import { integrateStiff } from '../numeric/stiff-integrator.ts';
 import type { StiffResult, TakenStep } from '../numeric/stiff-types.ts';
@@ -157,7 +158,7 @@ function failed(
   status: Exclude<StiffResult['status'], 'finished'>,
 ): FailedCycle {
   network.read(time, state);
-  const pressures = network.names.map((name, i) => `${name} ${(network.pressure_Pa[i] / 1e6).toPrecision(4)} MPa`);
+  const pressures = network.names.map((name, i) => `${name} ${pressureInWords(network.pressure_Pa[i])}`);
   const end = causeOfEnd(network) ?? { status, reason: IN_WORDS[status] };
   const reason = `${end.reason}; absolute pressures there: ${pressures.join(', ')}`;
   return { status: end.status, time_s: time, reason };

@@ -5,6 +5,7 @@
  * symbol  unit  meaning
  * drop    Pa    fall of pressure from a chamber to its parent
  */
+import { pressureInWords } from '../in-words.ts';
 import type { CycleNetwork } from './cycle-network.ts';
 import type { FailedCycle } from './types.ts';
 
@@ -30,7 +31,7 @@ function valveAtEnd({ model, names, pressure_Pa }: Ended): RunEnd | undefined {
     if (!(Math.abs(drop) > NEAR_END * end)) continue;
     const way = drop < 0 ? `${parent} to ${name}` : `${name} to ${parent}`;
     const why = endReason ? ` (${endReason})` : '';
-    return { status: 'beyond-table', reason: `the valve from ${way} ends at a drop of ${inMegapascals(end)}${why}` };
+    return { status: 'beyond-table', reason: `the valve from ${way} ends at a drop of ${pressureInWords(end)}${why}` };
   }
   return undefined;
 }
@@ -38,11 +39,9 @@ function valveAtEnd({ model, names, pressure_Pa }: Ended): RunEnd | undefined {
 function stuckSeparator({ model, pressure_Pa, gasPressure_Pa, oil }: Ended): RunEnd | undefined {
   const held = model.root.gas.separatorFriction_Pa;
   if (!(held > 0 && pressure_Pa[0] < oil.floor_Pa + NEAR_RELEASE * held)) return undefined;
-  const [friction, gas, least] = [held, gasPressure_Pa, oil.floor_Pa + held].map(inMegapascals);
+  const [friction, gas, least] = [held, gasPressure_Pa, oil.floor_Pa + held].map(pressureInWords);
   return {
     status: 'separator',
     reason: `friction holds the floating piston back with ${friction} against ${gas} of gas, and the oil beside it pulls apart; more than ${least} of gas would prevent it`,
   };
 }
-
-const inMegapascals = (p: number): string => `${(p / 1e6).toPrecision(4)} MPa`;

@@ -3,6 +3,7 @@
  * lag; what lies beside it follows its drop at once.
  */
 import { totalFlow } from '../damper/path-flows.ts';
+import { pressureInWords } from '../in-words.ts';
 import type { FailedValve, Valve, ValvePoint } from '../valve/explicit-valve.ts';
 import { tabulateFlow } from './flow-table.ts';
 import type { DirectionFlow } from './types.ts';
@@ -58,5 +59,6 @@ function converged(point: ValvePoint | FailedValve): ValvePoint {
   if (point.status !== 'converged') throw new ValveFailed(point);
   const flow = totalFlow(point.flows);
   if (Number.isFinite(flow)) return point;
-  throw new ValveFailed({ status: 'not-converged', reason: `the flow is ${flow} at a drop of ${point.drop_Pa} Pa` });
+  const reason = `the flow is ${flow} at a drop of ${pressureInWords(point.drop_Pa)}`;
+  throw new ValveFailed({ status: 'not-converged', reason });
 }

@@ -14,9 +14,10 @@
  * q_i     m3/s   flow out of chamber i towards the gas
  * p_i     Pa     absolute pressure of chamber i
  */
+
+import { pressureInWords } from '../in-words.ts';
 import { bracketedRoot } from '../numeric/bracketed-root.ts';
 import type { FailedValve, Valve, ValvePoint } from '../valve/explicit-valve.ts';
-import { pressureInWords } from '../valve/in-words.ts';
 import { totalFlow } from './path-flows.ts';
 
 /** A chamber with its valves towards the gas, and the chambers behind it. */

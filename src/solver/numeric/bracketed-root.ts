@@ -1,6 +1,7 @@
 /**
  * Root of one equation f(x) = 0 between two ends where f changes sign, by Chandrupatla's mixture of bisection and
- * inverse quadratic interpolation. It never leaves the bracket, so it ends for every continuous f.
+ * inverse quadratic interpolation. It never leaves the bracket, so it ends for every continuous f. Why it failed is told without
+ * numbers: what x and f are, and in which unit, is known to the caller.
  * Source: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145-149 (from memory).
  *
  * symbol  unit  meaning
@@ -25,12 +26,12 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
   let [a, b, fa, fb] = [high, low, f(high), f(low)];
   if (fb === 0) return found(b, fb, 0);
   if (fa === 0) return found(a, fa, 0);
-  if (!(fa * fb < 0)) return failed(0, fa, `no sign change between ${low} and ${high}: ${fb} and ${fa}`);
+  if (!(fa * fb < 0)) return failed(0, fa, 'the balance has one sign at both ends');
   let t = 0.5;
   for (let iteration = 1; iteration <= MAX_ITERATIONS; iteration++) {
     const x = a + t * (b - a);
     const fx = f(x);
-    if (!Number.isFinite(fx)) return failed(iteration, fx, `the function is ${fx} at ${x}`);
+    if (!Number.isFinite(fx)) return failed(iteration, fx, `the balance is ${fx} on the way`);
     let [c, fc] = [a, fa];
     if (fx > 0 !== fa > 0) [c, fc, b, fb] = [b, fb, a, fa];
     [a, fa] = [x, fx];
@@ -39,7 +40,7 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
     if (fBest === 0 || !(limit < 0.5)) return found(best, fBest, iteration);
     t = Math.min(Math.max(nextFraction(a, b, c, fa, fb, fc), limit), 1 - limit);
   }
-  return failed(MAX_ITERATIONS, fa, `the bracket is still ${Math.abs(b - a)} wide after ${MAX_ITERATIONS} steps`);
+  return failed(MAX_ITERATIONS, fa, `the ends do not close after ${MAX_ITERATIONS} steps`);
 }
 
 /** Root of a rising f above `start` (> 0): doubles the upper end until f changes sign, then closes the bracket. */
@@ -47,11 +48,11 @@ export function risingRoot(f: (x: number) => number, start: number): Solved {
   let [low, high] = [0, start];
   for (let doubling = 0; doubling < MAX_DOUBLINGS; doubling++) {
     const value = f(high);
-    if (Number.isNaN(value)) return failed(doubling, value, `the function is ${value} at ${high}`);
+    if (Number.isNaN(value)) return failed(doubling, value, `the balance is ${value} on the way`);
     if (value >= 0) return bracketedRoot(f, low, high);
     [low, high] = [high, high * 2];
   }
-  return failed(MAX_DOUBLINGS, f(high), `no sign change up to ${high}`);
+  return failed(MAX_DOUBLINGS, f(high), 'the balance never changes its sign');
 }
 
 function nextFraction(a: number, b: number, c: number, fa: number, fb: number, fc: number): number {

@@ -6,6 +6,7 @@
  * |---|---|---|
  * | p | Pa | pressure on the zone |
  */
+import { pressureInWords } from '../in-words.ts';
 import type { Fallback, LiftPoint, LiftResult, StackInput } from '../types.ts';
 import type { SolveLiftOptions } from './load-stack.ts';
 import { createLoadedStack, type LoadedStack } from './loaded-stack.ts';
@@ -48,7 +49,7 @@ const isSolved = ({ status }: LiftPoint): boolean => status === 'converged';
 function solvesLess(points: readonly LiftPoint[], round: readonly LiftPoint[]): Fallback | undefined {
   for (const [i, point] of points.entries()) {
     if (point.status === 'converged' || !isSolved(round[i])) continue;
-    return { status: point.status, reason: `at ${point.pressure_Pa.toPrecision(4)} Pa: ${point.reason}` };
+    return { status: point.status, reason: `at ${pressureInWords(point.pressure_Pa)}: ${point.reason}` };
   }
   return undefined;
 }

@@ -14,11 +14,11 @@
  */
 import { totalFlow } from '../damper/path-flows.ts';
 import type { FluidState, PathFlows, StackTable, ValveInput } from '../damper/types.ts';
+import { flowInWords, pressureInWords } from '../in-words.ts';
 import { valueOrNaN } from '../numeric/solved.ts';
 import type { Coefficients } from '../restriction/coefficients.ts';
 import type { Restriction } from '../restriction/types.ts';
 import type { ConvergedLift, FailureStatus, Theory } from '../types.ts';
-import { flowInWords, pressureInWords } from './in-words.ts';
 import { inverseCurve } from './inverse-curve.ts';
 import { type OpeningTable, openingTable } from './opening-table.ts';
 import { type RisingPart, risingPart, samplePressures } from './rising-part.ts';
@@ -102,7 +102,8 @@ export function valveOn(stackTable: OpeningTable, setting: ValveSetting): Explic
     return (wanted: number): ValvePoint | FailedValve => {
       if (!(wanted <= last)) return beyond;
       const P = inverse(wanted);
-      return P.status === 'converged' ? model.point(P.value, opening(P.value)) : { status: P.status, reason: P.reason };
+      if (P.status === 'converged') return model.point(P.value, opening(P.value));
+      return { status: P.status, reason: `the pressure on the shims is not found: ${P.reason}` };
     };
   };
   return {

@@ -7,9 +7,10 @@
  * p_c     Pa    cracking pressure
  * p       Pa    pressure on the zone of the stack
  */
+
+import { pressureInWords } from '../in-words.ts';
 import type { StackInput } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
-import { pressureInWords } from './in-words.ts';
 import type { OpeningTable, TableEnd } from './opening-table.ts';
 import { openingCurve } from './refine-samples.ts';
 import { isClosed, type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';

@@ -7,11 +7,11 @@
  */
 
 import type { StackTable } from '../damper/types.ts';
+import { pressureInWords } from '../in-words.ts';
 import type { Interpolant } from '../numeric/pchip.ts';
 import type { ConvergedLift, FailureStatus, LiftResult, StackInput, Theory } from '../types.ts';
 import { findCracking } from './cracking-pressure.ts';
 import { findFloatKinks } from './float-kinks.ts';
-import { pressureInWords } from './in-words.ts';
 import { between, openingCurve, refineSamples } from './refine-samples.ts';
 import { type LiftSolver, noSamples, type StackSamples, withPressures } from './stack-samples.ts';
 

@@ -1,7 +1,9 @@
 /** Reads the chassis with the curves that are there, anew whenever either changes. */
+
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { ChassisReading, DampingCurve } from '../../../workers/protocol.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
@@ -53,7 +55,7 @@ async function read(): Promise<void> {
     if (!(error instanceof SolverError)) throw error;
     if (mine !== asked || error.code === 'superseded' || error.code === 'cancelled') return;
     reading.value = undefined;
-    readingFailure.value = error.message;
+    readingFailure.value = errorInWords(error);
   }
 }
 

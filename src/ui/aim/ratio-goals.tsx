@@ -1,10 +1,12 @@
 /** Damping ratios that are wanted at low and at high speed, and the aim made of them. */
+
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { SolverError } from '../../../workers/client.ts';
 import type { RatioGoal } from '../../model/project.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { tell } from '../app/notices.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { project, topSpeed } from '../app/store.ts';
 import { ViewField } from '../panels/view-field.tsx';
@@ -97,6 +99,6 @@ export async function makeByRatio(): Promise<void> {
     addAim(words.names.ratio, points, { kind: 'damping-ratio', ...origin });
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    tell(aimWords.readings.failed(error.message), { tone: 'problem' });
+    tell(aimWords.readings.failed(errorInWords(error)), { tone: 'problem' });
   }
 }

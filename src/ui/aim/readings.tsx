@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { ChassisReading, Sag, SwingReading } from '../../../workers/protocol.ts';
 import { millimetresFromMetres } from '../../units/si.ts';
-import { showField, showNumber, showPercent } from '../app/quantities.ts';
+import { inReaderUnits, showField, showNumber, showPercent } from '../app/quantities.ts';
 import { project } from '../app/store.ts';
 import { Choice } from '../panels/choice.tsx';
 import { ViewField } from '../panels/view-field.tsx';
@@ -18,7 +18,7 @@ const rate = (rate_N_m: number): string => showField('springRate', Number((rate_
 const force = (force_N: number): string => showField('force', Math.round(force_N));
 
 function sagInWords(sag: Sag, travel_m: number): string {
-  if (sag.status === 'not-converged') return words.notFound(sag.reason);
+  if (sag.status === 'not-converged') return words.notFound(inReaderUnits(sag.reason));
   if (sag.status === 'topped-out') return words.toppedOut;
   if (sag.status === 'bottomed-out') return words.bottomedOut;
   const { wheelTravel_m } = sag.state;

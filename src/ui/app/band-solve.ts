@@ -1,10 +1,12 @@
 /** Solves the bands of the builds on show, one after the other, once their plain curves are there and bands are wanted. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { BuildBands } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
 import { isSolved } from '../section/shape-at.ts';
 import { bands } from './preferences.ts';
+import type { Failure } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { addBands, keyNow, type Outcome, outcomes, requestFor } from './solve.ts';
 import type { ForceCurve } from './solved.ts';
@@ -18,7 +20,7 @@ interface Run {
 }
 
 /** Why the last band could not be solved; a band that is there takes it back. */
-export const bandsFailure = signal<string | undefined>(undefined);
+export const bandsFailure = signal<Failure | undefined>(undefined);
 export const bandsRunning = signal(false);
 
 /** Not asked again until something changes. */
@@ -56,7 +58,7 @@ async function solve(run: Run): Promise<void> {
     take(run.key, builds[run.build.id]);
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error.message);
+    if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error);
   } finally {
     running = undefined;
     bandsRunning.value = false;
@@ -66,7 +68,7 @@ async function solve(run: Run): Promise<void> {
 
 function take(key: string, answer: BuildBands): void {
   if (answer.status === 'failed') {
-    refuse(key, answer.error.message);
+    refuse(key, answer.error);
     return;
   }
   bandsFailure.value = undefined;
@@ -74,7 +76,7 @@ function take(key: string, answer: BuildBands): void {
   if (!banded || !hasBands(banded)) refused.add(key);
 }
 
-function refuse(key: string, why: string): void {
+function refuse(key: string, why: Failure): void {
   refused.add(key);
   bandsFailure.value = why;
 }

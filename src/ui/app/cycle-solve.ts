@@ -1,9 +1,13 @@
 /** Drives the builds on show over time, while the cycle is looked at; what was driven once is kept. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { BuildCycle, CycleReading } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
 import { type Drive, driveKey, driveNow, motion } from './cycle-motion.ts';
+import { inReaderUnits } from './quantities.ts';
+import type { Failure } from './reasons.ts';
+import { errorInWords } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { keyNow } from './solve.ts';
 import { openId, project, theory, visibleBuilds } from './store.ts';
@@ -24,7 +28,7 @@ export interface CycleAnswer {
 const answers = signal<ReadonlyMap<string, BuildCycle>>(new Map());
 export const cyclesRunning = signal(false);
 /** Why the last run gave no answers at all. */
-export const cyclesFailure = signal<string | undefined>(undefined);
+export const cyclesFailure = signal<Failure | undefined>(undefined);
 
 const keyOf = (build: Build): string => `${keyNow(build)}|${driveKey.value}`;
 
@@ -39,8 +43,9 @@ export function cycleOf(build: Build): CycleAnswer {
   return { ...(reading && { reading }), stale: true, ...(answer && { trouble: troubleOf(answer) }) };
 }
 
-const troubleOf = (answer: Exclude<BuildCycle, { status: 'finished' }>): string =>
-  answer.status === 'unfinished' ? answer.reason : answer.error.message;
+/** In the person's units. */
+export const troubleOf = (answer: Exclude<BuildCycle, { status: 'finished' }>): string =>
+  answer.status === 'unfinished' ? inReaderUnits(answer.reason) : errorInWords(answer.error);
 
 interface Fresh {
   readonly id: string;
@@ -80,7 +85,7 @@ async function drive(wanted: Drive, missing: readonly Build[]): Promise<void> {
     keep(keys.map(({ id, key }) => ({ id, key, cycle: cycles[id] })));
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') cyclesFailure.value = error.message;
+    if (error.code !== 'cancelled' && error.code !== 'superseded') cyclesFailure.value = error;
   } finally {
     if (running === stop) {
       running = undefined;

@@ -1,10 +1,12 @@
 /** Solves what each shim of the stack on show does, while it is looked at; the last answer stays, marked stale, until the new one is there. */
+
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { StackSensitivity } from '../../../workers/protocol.ts';
 import type { ValvePlace } from '../../model/project.ts';
 import { position_m } from './conditions.ts';
 import { directionOf, stackOf } from './places.ts';
+import type { Failure } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { keyNow } from './solve.ts';
 import { speedsUpTo } from './speeds.ts';
@@ -17,7 +19,7 @@ interface Answer {
   readonly buildId: string;
   readonly place: ValvePlace;
   readonly effects?: StackSensitivity;
-  readonly failure?: string;
+  readonly failure?: Failure;
 }
 
 /** Of the speeds of a curve every so many: what a shim does changes slowly with speed. */
@@ -35,7 +37,7 @@ const keyWanted = computed(() => `${place.value} ${keyNow(selectedBuild.value)}`
 
 export interface ShownEffects {
   readonly effects?: StackSensitivity;
-  readonly failure?: string;
+  readonly failure?: Failure;
   readonly stale: boolean;
 }
 
@@ -74,7 +76,7 @@ async function solve(key: string, stop: AbortController): Promise<void> {
     keep({ ...asked, effects: await sideSolver().sensitivity(request, { signal: stop.signal, onProgress }) });
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') keep({ ...asked, failure: error.message });
+    if (error.code !== 'cancelled' && error.code !== 'superseded') keep({ ...asked, failure: error });
   } finally {
     if (!stop.signal.aborted) effectsProgress.value = undefined;
   }

@@ -1,8 +1,10 @@
 /** Hysteresis of the loops on show at a speed of the person's choice; at half of what both ways reach it comes with each loop. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import { type CycleReading, cycleOf } from './cycle-solve.ts';
 import { hysteresisSpeed_m_s } from './preferences.ts';
+import type { Failure } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { visibleBuilds } from './store.ts';
 
@@ -11,7 +13,7 @@ type Hysteresis = CycleReading['hysteresis'];
 /** Of the loops on show, each at the speed that was asked for last. */
 const answers = signal<ReadonlyMap<CycleReading, Hysteresis>>(new Map());
 /** Why the last question had no answer. */
-export const hysteresisFailure = signal<string | undefined>(undefined);
+export const hysteresisFailure = signal<Failure | undefined>(undefined);
 
 /** Undefined until it is read. */
 export function hysteresisOf(reading: CycleReading): Hysteresis | undefined {
@@ -31,7 +33,7 @@ async function read(readings: readonly CycleReading[], speed_m_s: number): Promi
     hysteresisFailure.value = undefined;
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'superseded') hysteresisFailure.value = error.message;
+    if (error.code !== 'superseded') hysteresisFailure.value = error;
   }
 }
 

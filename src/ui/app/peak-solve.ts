@@ -1,9 +1,12 @@
 /** Drives the builds on show by strokes from slow to fast while their peaks are looked at; what was driven once is kept. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { BuildCycle, CycleReading } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
 import { type Drive, peakDrives } from './cycle-motion.ts';
+import { troubleOf } from './cycle-solve.ts';
+import type { Failure } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { keyNow } from './solve.ts';
 import { openId, project, theory, visibleBuilds } from './store.ts';
@@ -20,7 +23,7 @@ export interface PeakAnswer {
   readonly trouble?: string;
 }
 
-type Kept = { readonly peaks: Peaks } | { readonly trouble: string };
+type Kept = { readonly peaks: Peaks } | Exclude<BuildCycle, { status: 'finished' }>;
 
 /** Answers kept [runs]. */
 const KEPT = 300;
@@ -32,7 +35,7 @@ const answers = signal<ReadonlyMap<string, Kept>>(new Map());
 const last = new Map<string, Peaks>();
 export const peaksRunning = signal(false);
 /** Why the last run gave no answers at all. */
-export const peaksFailure = signal<string | undefined>(undefined);
+export const peaksFailure = signal<Failure | undefined>(undefined);
 
 const keyOf = (build: Build, drive: Drive): string => `${keyNow(build)}|${JSON.stringify(drive)}`;
 const slotOf = (build: Build, stroke: number): string => `${openId.value}:${build.id}:${stroke}`;
@@ -45,13 +48,15 @@ export const peaksOf = (build: Build): PeakAnswer[] =>
     const before = last.get(slotOf(build, stroke));
     const frequency_Hz = hertzOf(drive);
     if (answer && 'peaks' in answer) return { frequency_Hz, peaks: answer.peaks, stale: false };
-    return { frequency_Hz, ...(before && { peaks: before }), stale: true, ...answer };
+    return {
+      frequency_Hz,
+      ...(before && { peaks: before }),
+      stale: true,
+      ...(answer && { trouble: troubleOf(answer) }),
+    };
   });
 
-function keptOf(cycle: BuildCycle): Kept {
-  if (cycle.status === 'finished') return { peaks: cycle.reading.peaks };
-  return { trouble: cycle.status === 'unfinished' ? cycle.reason : cycle.error.message };
-}
+const keptOf = (cycle: BuildCycle): Kept => (cycle.status === 'finished' ? { peaks: cycle.reading.peaks } : cycle);
 
 /** All builds that are missing at one stroke: their stacks stay with the worker from one stroke to the next. */
 interface Wanted {
@@ -93,7 +98,7 @@ async function driveAll(): Promise<void> {
     for (const wanted of wantedNow()) await driveBy(wanted, stop.signal);
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') peaksFailure.value = error.message;
+    if (error.code !== 'cancelled' && error.code !== 'superseded') peaksFailure.value = error;
   } finally {
     if (running === stop) {
       running = undefined;

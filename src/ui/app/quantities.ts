@@ -4,6 +4,7 @@ import { fromSI, toSI } from '../../units/convert.ts';
 import { withDecimalPoints, withSign } from '../../units/decimal-sign.ts';
 import { InputError } from '../../units/fault.ts';
 import { formatNumber, formatQuantity } from '../../units/format.ts';
+import { quantitiesInText } from '../../units/in-text.ts';
 import { digitsIn, unitIn } from '../../units/own-units.ts';
 import { metresFromMillimetres } from '../../units/si.ts';
 import type { Kind, UnitOf } from '../../units/unit-table.ts';
@@ -52,6 +53,9 @@ export const chartSeparators = (): string => `${decimalSign.value} `;
 
 /** A number of the program as the person reads it. */
 export const inLocale = (written: string): string => withSign(written, decimalSign.value);
+
+/** A sentence of the solver, with its quantities in the person's units. */
+export const inReaderUnits = (sentence: string): string => quantitiesInText(sentence, units.value, decimalSign.value);
 
 /** The unit behind a box. */
 export function unitOf(field: FieldKind): string {

@@ -1,4 +1,5 @@
 /** Keeps a force curve for each build: solves what has changed, shows the last good curve until the new one is there. */
+
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { createSolverClient, SolverError } from '../../../workers/client.ts';
 import type { BuildCurve, ForceCurvesRequest, SolverStatus, SpeedBand } from '../../../workers/protocol.ts';
@@ -7,6 +8,7 @@ import { text } from '../text/en.ts';
 import { position_m } from './conditions.ts';
 import { tell } from './notices.ts';
 import { showNumber } from './quantities.ts';
+import type { Failure } from './reasons.ts';
 import type { ForceCurve } from './solved.ts';
 import { solvedSpeeds } from './speeds.ts';
 import { project, theory, topSpeed } from './store.ts';
@@ -16,7 +18,7 @@ export interface Outcome {
   readonly key: string;
   readonly build: Build;
   readonly curve?: ForceCurve;
-  readonly failure?: string;
+  readonly failure?: Failure;
   readonly stale: boolean;
 }
 
@@ -89,7 +91,7 @@ function outcomeFor(build: Build, key: string): Outcome | undefined {
     ...before,
     key,
     build: before?.build ?? build,
-    failure: answer.result.error.message,
+    failure: answer.result.error,
     stale: before?.curve !== undefined,
   };
 }

@@ -1,9 +1,12 @@
 /** Solves a sweep: one build under one setting after the other, the coarse ones first, while the sweep is looked at. */
+
 import { effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { BuildForces, SpeedForces } from '../../../workers/protocol.ts';
 import type { Build, Project } from '../../model/project.ts';
 import { coarseFirst } from './coarse-first.ts';
+import type { Failure } from './reasons.ts';
+import { errorInWords } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { requestFor } from './solve.ts';
 
@@ -34,7 +37,7 @@ const answers = signal<ReadonlyMap<string, BuildForces>>(new Map());
 const last = new Map<string, SpeedForces>();
 export const sweepRunning = signal(false);
 /** Why the last run gave no answer at all. */
-export const sweepFailure = signal<string | undefined>(undefined);
+export const sweepFailure = signal<Failure | undefined>(undefined);
 
 export interface SweepAnswer {
   /** Of the build as it was before an edit where `stale`. */
@@ -47,7 +50,7 @@ export interface SweepAnswer {
 export function sweepAnswer({ key, slot }: SweepPoint): SweepAnswer | undefined {
   const answer = answers.value.get(key);
   if (answer?.status === 'solved') return { forces: answer.forces, stale: false };
-  if (answer) return { failure: answer.error.message, stale: false };
+  if (answer) return { failure: errorInWords(answer.error), stale: false };
   const before = last.get(slot);
   return before && { forces: before, stale: true };
 }
@@ -75,7 +78,7 @@ async function solveAll(missing: readonly SweepPoint[]): Promise<void> {
     }
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') sweepFailure.value = error.message;
+    if (error.code !== 'cancelled' && error.code !== 'superseded') sweepFailure.value = error;
   } finally {
     if (running === stop) {
       running = undefined;

@@ -2,10 +2,12 @@
  * Under `auto` the bench first has round curves. Where they do not serve, the waves are followed here, one build after the other, by a
  * solver of its own, and the better curve takes the place of the round one: no edit ever waits for it.
  */
+
 import { computed, effect, signal, untracked } from '@preact/signals';
 import { createSolverClient, type SolverClient, SolverError } from '../../../workers/client.ts';
 import type { BuildCurve, ForceCurvesRequest } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
+import type { Failure } from './reasons.ts';
 import { keyNow, type Outcome, outcomes, replaceCurve, requestFor } from './solve.ts';
 import type { ForceCurve } from './solved.ts';
 import { project, selectedBuild, theory, visibleBuilds } from './store.ts';
@@ -17,7 +19,7 @@ interface Run {
 }
 
 /** Why the waves of a curve could not be solved at all, by its key. */
-export const wavesFailures = signal<ReadonlyMap<string, string>>(new Map());
+export const wavesFailures = signal<ReadonlyMap<string, Failure>>(new Map());
 /** Failures kept, as many as curves are. */
 const KEPT = 48;
 /** Longer than the pauses of a quick hand, whose next curve comes sooner while nothing else is solved [ms]. */
@@ -83,7 +85,7 @@ async function solve(run: Run): Promise<void> {
     take(run.key, curves[run.build.id]);
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error.message);
+    if (error.code !== 'cancelled' && error.code !== 'superseded') refuse(run.key, error);
   } finally {
     running = undefined;
   }
@@ -92,10 +94,10 @@ async function solve(run: Run): Promise<void> {
 
 function take(key: string, answer: BuildCurve): void {
   if (answer.status === 'solved') replaceCurve(key, answer.curve);
-  else refuse(key, answer.error.message);
+  else refuse(key, answer.error);
 }
 
-function refuse(key: string, why: string): void {
+function refuse(key: string, why: Failure): void {
   wavesFailures.value = new Map([...wavesFailures.value, [key, why] as const].slice(-KEPT));
 }
 

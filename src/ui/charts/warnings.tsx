@@ -4,7 +4,8 @@ import type { Build } from '../../model/project.ts';
 import { bandsFailure } from '../app/band-solve.ts';
 import { placesOf, stackOf } from '../app/places.ts';
 import { bands } from '../app/preferences.ts';
-import { show } from '../app/quantities.ts';
+import { inReaderUnits, show } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { outcomes } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
 import { baseline, project, visibleBuilds } from '../app/store.ts';
@@ -29,7 +30,7 @@ function failureLines(build: Build, curve: ForceCurve): string[] {
     return [...new Set(points.map((point) => point.reason))].map((reason) => {
       const speeds = points.filter((p) => p.reason === reason).map((p) => Math.abs(p.shaftSpeed_m_s));
       const [low, high] = [show('speed', Math.min(...speeds)), show('speed', Math.max(...speeds))];
-      return text.chart.failedSpeeds(build.name, text.chart.span(low, high, name), reason);
+      return text.chart.failedSpeeds(build.name, text.chart.span(low, high, name), inReaderUnits(reason));
     });
   });
 }
@@ -79,9 +80,9 @@ function fallbackLines(build: Build, curve: ForceCurve, key: string): string[] {
   const stacks = placesOf(layout).flatMap((each) => {
     const fallback = curve.stacks[stackOf(each)]?.fallback;
     const name = text.placeOf(layout, each).tab.toLowerCase();
-    return fallback ? [text.theories.fellBack(build.name, name, fallback.reason)] : [];
+    return fallback ? [text.theories.fellBack(build.name, name, inReaderUnits(fallback.reason))] : [];
   });
-  return [...stacks, ...(failure === undefined ? [] : [text.theories.failed(build.name, failure)])];
+  return [...stacks, ...(failure === undefined ? [] : [text.theories.failed(build.name, errorInWords(failure))])];
 }
 
 /** Why a build has no band at some speeds, once for each reason. */
@@ -90,7 +91,7 @@ function bandLines(build: Build, curve: ForceCurve): string[] {
   const failed = curve.points.flatMap((point) =>
     isSolved(point) && point.band && point.band.status !== 'converged' ? [point.band.reason] : [],
   );
-  return [...new Set(failed)].map((reason) => text.chart.bandFailed(build.name, reason));
+  return [...new Set(failed)].map((reason) => text.chart.bandFailed(build.name, inReaderUnits(reason)));
 }
 
 /** Those on show, and the baseline where others are measured from it: what it lacks, the differences lack. */
@@ -116,7 +117,7 @@ export function warningLines(): string[] {
     ...assumedLine(),
     ...(comparing.value ? comparisonLines(bands.value !== 'hidden') : []),
     ...known.flatMap(({ build, outcome }) =>
-      outcome?.failure ? [text.solver.failedFor(build.name, outcome.failure)] : [],
+      outcome?.failure ? [text.solver.failedFor(build.name, errorInWords(outcome.failure))] : [],
     ),
     ...solved.flatMap(({ build, curve, key }) => [
       ...failureLines(build, curve),
@@ -124,7 +125,7 @@ export function warningLines(): string[] {
       ...airLines(build, curve),
       ...bandLines(build, curve),
     ]),
-    ...(bandsFailure.value === undefined ? [] : [text.chart.bandsFailed(bandsFailure.value)]),
+    ...(bandsFailure.value === undefined ? [] : [text.chart.bandsFailed(errorInWords(bandsFailure.value))]),
     ...cavitationLine(solved),
     ...wavesLine(solved),
   ];

@@ -1,10 +1,12 @@
 /** The damper driven by a sine stroke or along a trace: force over position and over speed, and what a test bench reads off it. */
+
 import type { ReadonlySignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { motion, trace } from '../app/cycle-motion.ts';
 import { type CycleReading, cycleOf, cyclesFailure, cyclesRunning, startCycles } from '../app/cycle-solve.ts';
 import { show } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { BuildHeads } from '../charts/build-heads.tsx';
@@ -41,7 +43,10 @@ function Troubles(): JSX.Element {
     const { trouble, reading } = cycleOf(build);
     return trouble === undefined ? [] : [text.cycle.unfinished(build.name, trouble, reading !== undefined)];
   });
-  const all = [...lines, ...(cyclesFailure.value === undefined ? [] : [text.cycle.failed(cyclesFailure.value)])];
+  const all = [
+    ...lines,
+    ...(cyclesFailure.value === undefined ? [] : [text.cycle.failed(errorInWords(cyclesFailure.value))]),
+  ];
   return <WarningList lines={all} />;
 }
 

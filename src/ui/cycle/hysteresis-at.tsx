@@ -1,10 +1,12 @@
 /** The speed at which the hysteresis of the loops is read, and why it has none. */
+
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { cycleOf } from '../app/cycle-solve.ts';
 import { hysteresisFailure, hysteresisOf, startHysteresis } from '../app/hysteresis-solve.ts';
 import { hysteresisSpeed_m_s } from '../app/preferences.ts';
 import { showField } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
@@ -19,7 +21,8 @@ const setSpeed = (speed_m_s: number | undefined): void => {
 
 /** One motion drives all builds: the first that is read tells for all. */
 function gapsNow(): string[] {
-  if (hysteresisFailure.value !== undefined) return [text.cycle.hysteresisFailed(hysteresisFailure.value)];
+  if (hysteresisFailure.value !== undefined)
+    return [text.cycle.hysteresisFailed(errorInWords(hysteresisFailure.value))];
   const [reading] = visibleBuilds.value.flatMap((build) => cycleOf(build).reading ?? []);
   const read = reading && hysteresisOf(reading);
   return read ? hysteresisGaps(reading, read) : [];

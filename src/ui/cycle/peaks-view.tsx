@@ -1,9 +1,11 @@
 /** Force at the peak speed of strokes from slow to fast, as a test bench draws it. */
+
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { peaksFailure, peaksOf, peaksRunning, startPeaks } from '../app/peak-solve.ts';
 import type { Direction } from '../app/places.ts';
 import { inShown, showBare, showField, showNumber, unitOfShown } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { BuildHeads } from '../charts/build-heads.tsx';
@@ -24,7 +26,7 @@ export const peakTroubles = (): string[] =>
 function Troubles(): JSX.Element {
   const lines = [
     ...peakTroubles(),
-    ...(peaksFailure.value === undefined ? [] : [text.cycle.failed(peaksFailure.value)]),
+    ...(peaksFailure.value === undefined ? [] : [text.cycle.failed(errorInWords(peaksFailure.value))]),
   ];
   return <WarningList lines={lines} />;
 }

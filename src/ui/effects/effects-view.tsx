@@ -1,10 +1,12 @@
 /** What each shim of the stack on show does to the force at the speed cursor: a bar for each change, and a sentence. */
+
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { millimetresFromMetres } from '../../units/si.ts';
 import { effectsProgress, shownEffects, startEffects } from '../app/effects-solve.ts';
 import { lineOf } from '../app/lines.ts';
 import { inShown, show, showField, showNumber, showPercent, unitOfShown, writeField } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { activeRow, cursorSpeed, place, project, selectedBuild } from '../app/store.ts';
 import { SpeedSlider } from '../charts/speed-slider.tsx';
 import { text } from '../text/en.ts';
@@ -131,7 +133,7 @@ export function EffectsView(): JSX.Element {
     <div class="shim-effects" data-effects={progress === undefined && !stale ? 'solved' : 'solving'}>
       <SpeedSlider />
       <p class="hint shim-hint" role="status">
-        {failure !== undefined && words.failed(failure)}
+        {failure !== undefined && words.failed(errorInWords(failure))}
         {progress !== undefined && words.running(showPercent(progress))}
         {progress === undefined && failure === undefined && rows.length === 0 && words.waiting}
       </p>

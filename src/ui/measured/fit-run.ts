@@ -1,4 +1,5 @@
 /** Runs a fit of the build on show, with its progress and a way to stop it, and keeps what comes out with the build. */
+
 import { signal } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { FitDone } from '../../../workers/protocol.ts';
@@ -6,6 +7,8 @@ import type { Fit, FitCoefficientName } from '../../model/fit.ts';
 import type { Build } from '../../model/project.ts';
 import { editProject } from '../app/apply.ts';
 import { tell } from '../app/notices.ts';
+import { inReaderUnits } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { project, theory, undoEdit, withBuild } from '../app/store.ts';
 import { text } from '../text/en.ts';
@@ -61,14 +64,14 @@ export async function startFit(build: Build, names?: readonly FitCoefficientName
     const asked = { measurementIds, theory: theory.value, ...(names && { names }) };
     const request = { project: project.value, buildId: build.id, ...asked };
     const outcome = await sideSolver().fit(request, { signal: run.stop.signal, onProgress });
-    if (outcome.status !== 'fitted') return tell(words.failed(outcome.reason), { tone: 'problem' });
+    if (outcome.status !== 'fitted') return tell(words.failed(inReaderUnits(outcome.reason)), { tone: 'problem' });
     const fault = keepFit(build.id, keptFit(outcome, measurementIds), words.label);
     if (fault) return tell(fault.message, { tone: 'problem' });
     tell(words.done(outcome.pointCount), { action: { label: text.notices.undo, run: undoEdit } });
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     if (error.code !== 'cancelled' && error.code !== 'superseded')
-      tell(words.failed(error.message), { tone: 'problem' });
+      tell(words.failed(errorInWords(error)), { tone: 'problem' });
   } finally {
     if (fitRun.value?.stop === run.stop) fitRun.value = undefined;
   }

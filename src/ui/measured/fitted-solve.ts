@@ -1,8 +1,10 @@
 /** Keeps the curve with fitted coefficients of each build on show that has a fit, once its plain curve is there. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { Build } from '../../model/project.ts';
 import { fittedCurves } from '../app/preferences.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { keyNow, outcomes, requestFor } from '../app/solve.ts';
 import type { ForceCurve } from '../app/solved.ts';
@@ -59,11 +61,13 @@ async function solve(build: Build): Promise<void> {
     const { curves } = await sideSolver().forceCurves(request, { signal: run.stop.signal, channel: 'fitted' });
     const answer = curves[build.id];
     keep(
-      answer.status === 'solved' ? { key: run.key, curve: answer.curve } : { key: run.key, why: answer.error.message },
+      answer.status === 'solved'
+        ? { key: run.key, curve: answer.curve }
+        : { key: run.key, why: errorInWords(answer.error) },
     );
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
-    if (error.code !== 'cancelled' && error.code !== 'superseded') keep({ key: run.key, why: error.message });
+    if (error.code !== 'cancelled' && error.code !== 'superseded') keep({ key: run.key, why: errorInWords(error) });
   } finally {
     running = undefined;
   }

@@ -1,9 +1,12 @@
 /** Solves what each unknown does to the force of the baseline build, one after the other, beside the solver of the bench. */
+
 import { signal } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { SpeedForces } from '../../../workers/protocol.ts';
 import type { Project } from '../../model/project.ts';
 import { validateProject } from '../../model/validate.ts';
+import { inReaderUnits } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { theory } from '../app/store.ts';
 import { recordWords } from '../text/record.ts';
@@ -50,8 +53,8 @@ async function forcesOf(project: Project, signalToStop: AbortSignal): Promise<Sp
   };
   const { builds } = await sideSolver().forces(request, { signal: signalToStop, channel: 'missing' });
   const answer = builds[project.baselineBuild];
-  if (answer.status === 'failed') throw new NotSolved(answer.error.message);
-  if (answer.forces.force_N.includes(null)) throw new NotSolved(answer.forces.reasons.join('; '));
+  if (answer.status === 'failed') throw new NotSolved(errorInWords(answer.error));
+  if (answer.forces.force_N.includes(null)) throw new NotSolved(answer.forces.reasons.map(inReaderUnits).join('; '));
   return answer.forces;
 }
 
@@ -83,7 +86,7 @@ async function coefficientRow(project: Project, drawn: SpeedForces, stop: AbortS
   const request = { project, buildIds: [project.baselineBuild], speeds_m_s: SPEEDS, theory: theory.peek() };
   const { builds } = await sideSolver().forceBands(request, { signal: stop, channel: 'missing' });
   const answer = builds[project.baselineBuild];
-  if (answer.status === 'failed') return { failure: answer.error.message };
+  if (answer.status === 'failed') return { failure: errorInWords(answer.error) };
   const bands = answer.bands.flatMap((band) => (band?.status === 'converged' ? [band] : []));
   // A band that is not there is no band of no width.
   if (bands.length < answer.bands.length) return { failure: recordWords.missing.noBand };

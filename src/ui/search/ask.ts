@@ -1,9 +1,11 @@
 /** From what the page is set to, to the question that the solver gets. */
+
 import type { AimPoint } from '../../model/aim.ts';
 import { countOf } from '../../model/expand-shims.ts';
 import type { Project, ShimRow, ValvePlace } from '../../model/project.ts';
 import type { SearchRequest } from '../../model/search-request.ts';
-import { showField } from '../app/quantities.ts';
+import { inReaderUnits, showField } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import type { TheoryChoice } from '../app/solved.ts';
 import { searchWords as words } from '../text/search.ts';
@@ -41,9 +43,9 @@ export async function aimPoints(
   const { builds } = await sideSolver().forces(request, { channel: 'search-aim', ...(signal && { signal }) });
   const answer = builds[aim.id];
   const name = buildName(of, aim.id);
-  if (answer.status === 'failed') throw new NoQuestion(words.aimUnsolved(name, answer.error.message));
+  if (answer.status === 'failed') throw new NoQuestion(words.aimUnsolved(name, errorInWords(answer.error)));
   const points = pointsOfForces(answer.forces);
-  if (!points) throw new NoQuestion(words.aimUnsolved(name, answer.forces.reasons.join('; ')));
+  if (!points) throw new NoQuestion(words.aimUnsolved(name, answer.forces.reasons.map(inReaderUnits).join('; ')));
   return aim.kind === 'change' ? changed(points, change) : points;
 }
 

@@ -1,10 +1,12 @@
 /** The wanted points, the curve that the search began from, and that of the stack pointed at. */
+
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { BuildForces, FoundStacks } from '../../../workers/protocol.ts';
 import { buildColour } from '../app/palette.ts';
 import { isDark } from '../app/preferences.ts';
 import { inShown, unitOfShown } from '../app/quantities.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { topSpeed } from '../app/store.ts';
 import { useSize } from '../app/use-size.ts';
 import { rangeOf } from '../charts/chart-data.ts';
@@ -96,7 +98,8 @@ function viewOf(of: Study, ink: string): PlotView {
 function Key({ of }: { of: Study }): JSX.Element {
   const shown = previewed.value;
   const answer = shown && answerFor(of, shown.found);
-  const why = typeof answer === 'string' ? answer : answer?.status === 'failed' ? answer.error.message : undefined;
+  const why =
+    typeof answer === 'string' ? answer : answer?.status === 'failed' ? errorInWords(answer.error) : undefined;
   return (
     <ul class="chart-key">
       <li>

@@ -1,9 +1,11 @@
 /** Forces for the sheet, at its own speeds, so that page and command line print the same. */
+
 import { effect, signal, untracked } from '@preact/signals';
 import { SolverError } from '../../../workers/client.ts';
 import type { BuildForces } from '../../../workers/protocol.ts';
 import type { Build } from '../../model/project.ts';
 import { SHEET_SPEEDS_M_S, type SheetCurve } from '../../sheet/input.ts';
+import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { keyNow } from '../app/solve.ts';
 import { baseline, project, selectedBuild, theory } from '../app/store.ts';
@@ -19,7 +21,7 @@ export const sheetCurve = (build: Build): SheetCurve => curves.value.get(keyNow(
 const curveFrom = (answer: BuildForces): SheetCurve =>
   answer.status === 'solved'
     ? { status: 'solved', ...answer.forces }
-    : { status: 'failed', reason: answer.error.message };
+    : { status: 'failed', reason: errorInWords(answer.error) };
 
 function keep(key: string, curve: SheetCurve): void {
   curves.value = new Map([...curves.value, [key, curve] as const].slice(-KEPT));
@@ -42,7 +44,7 @@ async function solve(wanted: ReadonlyMap<string, Build>): Promise<void> {
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     if (error.code === 'cancelled' || error.code === 'superseded') return;
-    for (const key of wanted.keys()) keep(key, { status: 'failed', reason: error.message });
+    for (const key of wanted.keys()) keep(key, { status: 'failed', reason: errorInWords(error) });
   }
 }
 

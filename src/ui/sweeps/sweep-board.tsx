@@ -1,6 +1,8 @@
 /** The chart of a sweep, with the slider of the speed cursor above it and what went wrong beneath. */
+
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { errorInWords } from '../app/reasons.ts';
 import { startSweep, sweepFailure, sweepRunning } from '../app/sweep-solve.ts';
 import { useSize } from '../app/use-size.ts';
 import { Plot } from '../charts/plot.tsx';
@@ -16,7 +18,7 @@ import { sweepTroubles } from './sweep-troubles.ts';
 function Troubles({ sweep }: { sweep: Sweep }): JSX.Element {
   const lines = [
     ...sweepTroubles(sweep),
-    ...(sweepFailure.value === undefined ? [] : [text.sweep.failed(sweepFailure.value)]),
+    ...(sweepFailure.value === undefined ? [] : [text.sweep.failed(errorInWords(sweepFailure.value))]),
   ];
   return <WarningList lines={lines} />;
 }

@@ -1,5 +1,6 @@
 /** Which places of a sweep have no force, and why, in words. */
 import type { Build } from '../../model/project.ts';
+import { inReaderUnits } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { type SweepPoint, sweepAnswer } from '../app/sweep-solve.ts';
 import { text } from '../text/en.ts';
@@ -13,7 +14,8 @@ interface Trouble {
 function troublesOf(points: readonly SweepPoint[]): Trouble[] {
   return points.flatMap((point) => {
     const answer = sweepAnswer(point);
-    const reasons = answer?.failure === undefined ? (answer?.forces?.reasons ?? []) : [answer.failure];
+    const reasons =
+      answer?.failure === undefined ? (answer?.forces?.reasons ?? []).map(inReaderUnits) : [answer.failure];
     return reasons.map((reason) => ({ at: point.at, reason }));
   });
 }

@@ -1,5 +1,7 @@
 /** What is known of one study of scatter: samples in pieces, in whatever order they come, and what was read off them last. */
+
 import type { Samples, ToleranceReading, ToleranceSamples } from '../../../workers/protocol.ts';
+import type { Failure } from '../app/reasons.ts';
 
 /** Samples a piece: few enough that a stop loses little, enough that the damper as drawn, solved with every piece, costs little. */
 export const PIECE = 4;
@@ -11,7 +13,7 @@ export interface Study {
   /** By the number of the piece. */
   readonly pieces: ReadonlyMap<number, ToleranceSamples>;
   readonly read?: { readonly reading: ToleranceReading; readonly samples: number };
-  readonly failure?: string;
+  readonly failure?: Failure;
 }
 
 export const newStudy = (key: string, buildId: string): Study => ({ key, buildId, pieces: new Map() });

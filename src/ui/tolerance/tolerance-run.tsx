@@ -1,5 +1,7 @@
 /** How many samples there are, of how many, and the buttons that stop it and let it go on. */
+
 import type { JSX } from 'preact';
+import { errorInWords } from '../app/reasons.ts';
 import { SelectField } from '../panels/select-field.tsx';
 import { ViewField } from '../panels/view-field.tsx';
 import { text } from '../text/en.ts';
@@ -34,7 +36,7 @@ function inWords(standing: Standing): string {
   const [done, all] = [Math.min(samplesDone.value, goal.value), goal.value];
   switch (standing) {
     case 'failed':
-      return words.failed(failure.value ?? '');
+      return failure.value ? words.failed(errorInWords(failure.value)) : '';
     case 'solved':
       return words.standing(done, all);
     case 'paused':

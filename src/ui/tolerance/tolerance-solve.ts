@@ -117,8 +117,7 @@ function reader(key: string, signal: AbortSignal): () => Promise<void> {
 
 function onFailed(key: string, error: unknown): void {
   if (!(error instanceof SolverError)) throw error;
-  if (error.code !== 'cancelled' && error.code !== 'superseded')
-    put(key, (now) => ({ ...now, failure: error.message }));
+  if (error.code !== 'cancelled' && error.code !== 'superseded') put(key, (now) => ({ ...now, failure: error }));
 }
 
 async function run(key: string, stop: AbortController): Promise<void> {

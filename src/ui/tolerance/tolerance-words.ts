@@ -1,5 +1,5 @@
 /** What the scatter of the build on show says, in sentences. */
-import { show, showPercent } from '../app/quantities.ts';
+import { inReaderUnits, show, showPercent } from '../app/quantities.ts';
 import { cursorSpeed, direction, topSpeed } from '../app/store.ts';
 import { text } from '../text/en.ts';
 import { refusalsOf } from './scatter-study.ts';
@@ -58,7 +58,9 @@ export function bandInWords(): string | undefined {
 export function lackInWords(): string | undefined {
   const { study } = shownStudy.value;
   const without = scatterAtCursor.value?.without ?? 0;
-  return study && without > 0 ? words.withoutForce(without, refusalsOf(study).join('; ')) : undefined;
+  return study && without > 0
+    ? words.withoutForce(without, refusalsOf(study).map(inReaderUnits).join('; '))
+    : undefined;
 }
 
 /** For a picture: the legend has the bars. */

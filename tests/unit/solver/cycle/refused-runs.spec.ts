@@ -61,7 +61,7 @@ describe('a run that cannot be', () => {
     expect(failed).toMatchObject({
       status: 'beyond-table',
       reason: expect.stringContaining(
-        'from chamber to gas ends at a drop of 1.000 MPa; absolute pressures there: gas 20.00 MPa, chamber 21.00 MPa',
+        'from chamber to gas ends at a drop of 1 MPa; absolute pressures there: gas 20 MPa, chamber 21 MPa',
       ),
     });
     expect(failed.status !== 'finished' && failed.time_s).toBeGreaterThan(0);
@@ -73,7 +73,7 @@ describe('a run that cannot be', () => {
     expect(failed).toMatchObject({
       status: 'separator',
       reason: expect.stringMatching(
-        /with 0\.3000 MPa .*; more than 0\.4013 MPa .*absolute pressures there: reservoir 0\.1/,
+        /with 0\.3 MPa .*; more than 0\.4013 MPa .*absolute pressures there: reservoir 0\.1/,
       ),
     });
     expect(run(threeChambers({ ...PLAIN, gas_Pa: 4.02e5, separatorFriction_Pa: 3e5 })).status).toBe('finished');

@@ -1,5 +1,8 @@
-/** Pressures and flows as the reasons of the valves tell them: four digits, in units that a person reads. */
-import { litresPerSecondFromCubicMetresPerSecond, megapascalsFromPascals } from '../../units/si.ts';
+/**
+ * Pressures and flows as reasons tell them: four digits, a space, the unit. A page puts them into the units of its reader
+ * (src/units/in-text.ts), so that no number of a reason stands without its unit.
+ */
+import { litresPerSecondFromCubicMetresPerSecond, megapascalsFromPascals } from '../units/si.ts';
 
 const DIGITS = 4;
 
