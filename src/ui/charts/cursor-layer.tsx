@@ -7,6 +7,7 @@ import { text } from '../text/en.ts';
 import { plotView, shownAim, shownLevels, shownLines } from './chart-model.ts';
 import { cursorCuts, cut } from './cursor-cuts.ts';
 import { cursorDrag } from './cursor-drag.ts';
+import { levelWords } from './level-words.ts';
 import { LineNames } from './name-layer.tsx';
 import { MARGIN } from './plot-layout.ts';
 import { type Frame, scalesOf } from './plot-scales.ts';
@@ -66,15 +67,16 @@ function Marks({ frame }: { frame: Frame }): JSX.Element {
   );
 }
 
+const wordsOfLevels = (frame: Frame) => levelWords(shownLevels.value, scales(frame), frame);
+
 /** Pressures that the lines are measured against. */
 function Levels({ frame }: { frame: Frame }): JSX.Element {
-  const { y } = scales(frame);
   return (
     <g class="levels">
-      {shownLevels.value.map(({ id, value, label }) => (
+      {wordsOfLevels(frame).map(({ level: { id, label }, lineY, x, y }) => (
         <g key={id} class={id} data-level={id}>
-          <path d={`M${MARGIN.l} ${y(value)}H${frame.width - MARGIN.r}`} />
-          <text x={MARGIN.l + (id === 'gas' ? 6 : (frame.width - MARGIN.l) / 2)} y={y(value) - 4}>
+          <path d={`M${MARGIN.l} ${lineY}H${frame.width - MARGIN.r}`} />
+          <text x={x} y={y}>
             {label}
           </text>
         </g>
@@ -126,7 +128,12 @@ export function CursorLayer(frame: Frame): JSX.Element {
       <svg width={frame.width} height={frame.height} aria-hidden="true">
         <Levels frame={frame} />
         <Marks frame={frame} />
-        <LineNames lines={[...shownLines.value, ...shownAim.value]} view={plotView.value} frame={frame} />
+        <LineNames
+          lines={[...shownLines.value, ...shownAim.value]}
+          view={plotView.value}
+          frame={frame}
+          taken={wordsOfLevels(frame).map(({ box }) => box)}
+        />
         <Cuts frame={frame} />
       </svg>
       <Handle frame={frame} />

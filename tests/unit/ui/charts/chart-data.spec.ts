@@ -10,8 +10,6 @@ import {
   seriesOf,
   wavesFrom,
 } from '../../../../src/ui/charts/chart-data.ts';
-import type { ShownLine } from '../../../../src/ui/charts/chart-model.ts';
-import { namedBriefly, placeNames } from '../../../../src/ui/charts/line-names.ts';
 
 const point = (shaftSpeed_m_s: number, part: Partial<ForcePoint> = {}): ForcePoint => ({
   status: 'converged',
@@ -149,58 +147,5 @@ describe('what a chart shows', () => {
     expect(wavesFrom(wavy, 'compression')).toBe(2);
     expect(wavesFrom(wavy, 'rebound')).toBeUndefined();
     expect(wavesFrom(wavy, 'base')).toBe(3);
-  });
-});
-
-describe('names of lines', () => {
-  const line = (label: string, last: number, part: ShownLine['part'] = 'compression'): ShownLine => ({
-    buildId: label,
-    label,
-    name: label,
-    part,
-    named: part !== 'rebound',
-    x: [0, 100, 200],
-    y: [0, last / 2, last],
-    colour: '',
-    dash: 'solid',
-    width: 2,
-    faded: false,
-    marks: [],
-  });
-  const scales = { x: (value: number) => value, y: (value: number) => 300 - value };
-
-  it('stand clear of one another, however close the lines are', () => {
-    const names = placeNames(
-      ['a', 'b', 'c', 'd'].map((label) => line(label, 200)),
-      scales,
-      { top: 0, bottom: 300 },
-    );
-    const ys = names.map(({ y }) => y).sort((a, b) => a - b);
-    expect(names).toHaveLength(4);
-    for (let i = 1; i < ys.length; i++) expect(ys[i] - ys[i - 1]).toBeGreaterThanOrEqual(14);
-  });
-
-  it('are written for lines with a name of their own, and never off the chart', () => {
-    const names = placeNames([line('a', 290), line('a', -100, 'rebound')], scales, { top: 19, bottom: 296 });
-    expect(names).toHaveLength(1);
-    expect(names[0].y).toBe(19);
-  });
-
-  it('leave the build to colour and dash in a chart too narrow for one of them', () => {
-    const chamber = (build: string): ShownLine => ({ ...line(`${build}, chamber`, 200), brief: 'chamber' });
-    const lines = [chamber('Stock, as it came out'), chamber('Soft'), line('aim', 100)];
-    expect(namedBriefly(lines, 600)).toEqual(lines);
-    expect(namedBriefly(lines, 290).map(({ label }) => label)).toEqual(['chamber', 'chamber', 'aim']);
-  });
-
-  it('stand above lines that run along the axis, and still clear of one another', () => {
-    const flat = (label: string, at: number): ShownLine => ({ ...line(label, at), y: [at, at, at] });
-    const lines = [flat('a', 290), flat('b', 280), flat('c', 8), flat('d', 4)];
-    const names = placeNames(lines, scales, { top: 19, bottom: 296 });
-    const ys = names.map(({ y }) => y).sort((a, b) => a - b);
-    expect(ys[0]).toBeGreaterThanOrEqual(19);
-    // Of the lines at 8 and 4 over the axis at 300: the letters stand above both.
-    expect(ys[3]).toBeLessThan(300 - 4);
-    for (let i = 1; i < ys.length; i++) expect(ys[i] - ys[i - 1]).toBeGreaterThanOrEqual(14);
   });
 });
