@@ -2,12 +2,11 @@
 import type { Build, Project } from '../model/project.ts';
 import { type FailedForce, type ForcePoint, forceCurveForBuild, theoriesOf } from '../solver/index.ts';
 import type { Values } from './command.ts';
-import { theoryOf } from './commands/lift.ts';
 import { numberList } from './number-list.ts';
 import { occasionsOf } from './occasions.ts';
 import { gauge_bar } from './quantities.ts';
 import { type Asked, type Row, whereOf } from './render/rows.ts';
-import { fallbackInWords, type TheoriesOfCurve, theoriesOfCurve } from './theories.ts';
+import { fallbackInWords, type TheoriesOfCurve, theoriesOfCurve, theoryOf } from './theories.ts';
 
 export const SPEEDS = 'speeds-m-s';
 

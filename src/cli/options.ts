@@ -190,8 +190,8 @@ compressionForce, reboundForce, position, time; what the headings say otherwise`
         name: AIM,
         value: 'NAME',
         required: true,
-        help: `an aim of the project by id or name, or a file of lines under the header shaftSpeed_m_s,force_N;
-forces at the shaft with friction, without that of the gas`,
+        help: `an aim of the project by id or name, or a file: a table of speed and force under a line that names them
+with their units, such as shaftSpeed_m_s,force_N; forces at the shaft with friction, without that of the gas`,
       },
       BUILD_CHOICE,
       {

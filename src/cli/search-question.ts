@@ -5,10 +5,10 @@ import type { SearchLimits, SearchRequest } from '../model/search-request.ts';
 import { presentStacks } from '../solver/index.ts';
 import { parseForceSpeed } from './aim-file.ts';
 import { UsageError, type Values } from './command.ts';
-import { theoryOf } from './commands/lift.ts';
 import { readInput } from './input.ts';
 import { numberList } from './number-list.ts';
 import { findBuild } from './occasions.ts';
+import { theoryOf } from './theories.ts';
 
 export const AIM = 'aim';
 export const STACKS = 'stacks';
@@ -66,7 +66,13 @@ async function aimOf({ aims = [] }: Project, wanted: string): Promise<SearchRequ
   if (found.length > 1)
     throw new UsageError(`--${AIM}: several aims are named ${JSON.stringify(wanted)}, choose by id`);
   if (found.length === 1) return found[0].points;
-  return parseForceSpeed(await readInput(wanted), wanted);
+  const text = await readInput(wanted).catch((error) => {
+    if (!(error instanceof UsageError)) throw error;
+    const known = aims.map(({ id, name }) => `${id} (${name})`).join(', ');
+    const none = known === '' ? 'the project has no aims' : `the aims of the project are ${known}`;
+    throw new UsageError(`--${AIM}: no aim of that id or name, and as a file: ${error.message}; ${none}`);
+  });
+  return parseForceSpeed(text, wanted);
 }
 
 function placesOf({ damper }: Project, text: string | undefined, aim: SearchRequest['aim']): ValvePlace[] {

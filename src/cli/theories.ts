@@ -1,6 +1,19 @@
 /** How the command line tells which theory gave a number. */
-import type { Fallback, ForceCurve, StackPlace, StackTheories, Theory, TheoryChoice } from '../solver/index.ts';
+import {
+  DEFAULT_THEORY,
+  type Fallback,
+  type ForceCurve,
+  type StackPlace,
+  type StackTheories,
+  type Theory,
+  type TheoryChoice,
+} from '../solver/index.ts';
+import type { Values } from './command.ts';
 import type { Column } from './render/rows.ts';
+
+/** The one that is asked for. */
+export const theoryOf = (values: Values): TheoryChoice =>
+  (values.get('theory') as TheoryChoice | undefined) ?? DEFAULT_THEORY;
 
 /** What `auto` could not follow, in a sentence. */
 export const fallbackInWords = ({ status, reason }: Fallback): string =>

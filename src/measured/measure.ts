@@ -26,6 +26,8 @@ export interface MeasureSettings {
 }
 
 export const DEFAULT_MOST_POINTS = 400;
+/** Fewer make no curve. */
+const LEAST_POINTS = 3;
 /** Digits that are kept: more than a load cell tells. */
 const DIGITS = 6;
 
@@ -101,10 +103,14 @@ function reduced(points: Points, settings: MeasureSettings, steps: MeasurementSt
 export function measure(table: Table, settings: MeasureSettings): Read<Measured> {
   const read = normalise(table, settings.mapping);
   if (!read.ok) return read;
+  if (table.rows.length < LEAST_POINTS) {
+    const got = `${table.rows.length} rows of numbers`;
+    return { ok: false, faults: [{ code: 'measured.short', path: 'file', got, wanted: `at least ${LEAST_POINTS}` }] };
+  }
   const steps: MeasurementStep[] = [];
   const { points: whole, step } = withSpeed(read.value, settings.window_s);
   if (step) steps.push(step);
-  if (whole.speed_m_s.length < 3) {
+  if (whole.speed_m_s.length < LEAST_POINTS) {
     const path = 'window_s';
     const wanted = 'a window shorter than the run';
     return { ok: false, faults: [{ code: 'measured.window', path, got: `${settings.window_s} s`, wanted }] };

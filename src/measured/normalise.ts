@@ -99,9 +99,6 @@ function risingFaults(rows: readonly TableRow[], time_s: readonly number[]): Inp
 export function normalise(table: Table, mapping: Mapping): Read<Samples> {
   const faults = mappingFaults(table, mapping);
   if (faults.length > 0) return { ok: false, faults };
-  if (table.rows.length < 3) {
-    return { ok: false, faults: [fault('short', 'file', `${table.rows.length} rows of numbers`, 'at least 3')] };
-  }
   const read = (quantity: Quantity): number[] | undefined => {
     const column = columnOf(mapping, quantity);
     return column && valuesOf(table, column, faults);

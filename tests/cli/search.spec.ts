@@ -97,7 +97,7 @@ describe('shimwright search', () => {
     }));
 
   it.each([
-    [['--aim=nowhere.csv'], 'there is no such file'],
+    [['--aim=nowhere.csv'], 'no aim of that id or name, and as a file: nowhere.csv: there is no such file'],
     [['--stacks=base'], 'wanted compression, rebound'],
     [['--shard=3/2'], 'wanted i/n'],
     [['--starts=1.5'], 'wanted a whole number'],

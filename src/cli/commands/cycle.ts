@@ -15,9 +15,9 @@ import { json } from '../render/json.ts';
 import { numberText } from '../render/number-text.ts';
 import { type Asked, type Row, renderRows, whereOf } from '../render/rows.ts';
 import { type Cell, textTable } from '../render/text-table.ts';
+import { theoryOf } from '../theories.ts';
 import { type RunColumn, type RunReading, readRun, runColumns } from './cycle-columns.ts';
 import { samplesOf } from './cycle-series.ts';
-import { theoryOf } from './lift.ts';
 
 export const HYSTERESIS_SPEED = 'hysteresis-m-s';
 

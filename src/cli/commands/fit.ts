@@ -8,8 +8,7 @@ import { MEASURED, type MeasuredFile, readMeasured } from '../measured-input.ts'
 import { findBuild, headOf, occasionsOf } from '../occasions.ts';
 import { json } from '../render/json.ts';
 import { textTable } from '../render/text-table.ts';
-import { theoryTalk } from '../theories.ts';
-import { theoryOf } from './lift.ts';
+import { theoryOf, theoryTalk } from '../theories.ts';
 
 export const COEFFICIENTS = 'coefficients';
 

@@ -1,25 +1,13 @@
 /** `shimwright flow`: what passes through each path of each valve against shaft speed. */
-import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
 import type { BasePoint, ForcePoint, PathFlows, StackTheories, Theory } from '../../solver/index.ts';
 import { tidy } from '../../units/convert.ts';
-import { EXIT, type Outcome, type Request } from '../command.ts';
-import {
-  type AskedPoint,
-  airReleaseOf,
-  cavitationOf,
-  curvePoints,
-  failureOf,
-  fallbacksOf,
-  gasCautionOf,
-} from '../curve-points.ts';
-import { readDocument } from '../input.ts';
-import { findBuild, headOf } from '../occasions.ts';
-import { oilRemarks } from '../oil-reach.ts';
+import type { Outcome, Request } from '../command.ts';
+import { type AskedPoint, airReleaseOf, cavitationOf } from '../curve-points.ts';
 import { bar, litresPerMinute, mm } from '../quantities.ts';
-import { type Asked, type Column, type Row, renderRows } from '../render/rows.ts';
+import type { Asked, Column, Row } from '../render/rows.ts';
+import { tellCurve } from '../tell-curve.ts';
 import { baseTheory, pistonTheory } from '../theories.ts';
-import { theoryOf } from './lift.ts';
 
 /** One valve at one speed. */
 interface ValveFlow {
@@ -94,7 +82,8 @@ const baseFlow = ({ base, shaftSpeed_m_s }: ForcePoint, theories: StackTheories)
 
 const valveAsked = (value: ValveName): Asked => ({ key: 'valve', heading: 'valve', value, words: value });
 
-function rowsOf({ asked, point, theories }: AskedPoint, valves: readonly ValveName[]): Row<ValveFlow>[] {
+function rowsOf({ asked, point, theories }: AskedPoint, { layout }: Damper): Row<ValveFlow>[] {
+  const valves: readonly ValveName[] = layout === 'monotube' ? ['piston'] : ['piston', 'base'];
   return valves.map((valve) => {
     const row = { asked: [...asked, valveAsked(valve)], status: point.status };
     if (point.status !== 'converged') return row;
@@ -102,21 +91,10 @@ function rowsOf({ asked, point, theories }: AskedPoint, valves: readonly ValveNa
   });
 }
 
-export async function flow({ file, values, width }: Request): Promise<Outcome> {
-  const project = await readDocument(file, decodeProject);
-  const build = findBuild(project, values);
-  const points = curvePoints(project, build, values);
-  const valves: readonly ValveName[] = project.damper.layout === 'monotube' ? ['piston'] : ['piston', 'base'];
-  const rows = points.flatMap((point) => rowsOf(point, valves));
-  const head = { format: 'shimwright/flow', version: 1, theory: theoryOf(values), ...headOf(project, build, values) };
-  return {
-    exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: renderRows(rows, flowColumns(project.damper), head, { values, width }),
-    talk: [
-      ...points.flatMap((point) => [...failureOf(point), ...airReleaseOf(point), ...cavitationOf(point)]),
-      ...gasCautionOf(points),
-      ...oilRemarks(project, values),
-      ...fallbacksOf(points),
-    ],
-  };
-}
+export const flow = (request: Request): Promise<Outcome> =>
+  tellCurve(request, {
+    format: 'shimwright/flow',
+    columnsOf: flowColumns,
+    rowsOf,
+    remarksOf: (point) => [...airReleaseOf(point), ...cavitationOf(point)],
+  });

@@ -2,7 +2,6 @@
 import { decodeStackFile } from '../../model/codec.ts';
 import {
   type ConvergedLift,
-  DEFAULT_THEORY,
   type LiftPoint,
   type LiftResult,
   type StackInput,
@@ -14,14 +13,14 @@ import {
 } from '../../solver/index.ts';
 import { fromSI } from '../../units/convert.ts';
 import { pascalsFromMegapascals } from '../../units/si.ts';
-import { EXIT, type Form, type Outcome, type Request, type Values } from '../command.ts';
+import { EXIT, type Form, type Outcome, type Request } from '../command.ts';
 import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
 import type { Column } from '../render/rows.ts';
 import { type Cell, type Heading, textTable } from '../render/text-table.ts';
-import { fallbackInWords } from '../theories.ts';
+import { fallbackInWords, theoryOf } from '../theories.ts';
 import { PEAK_KEYS, peakTable, type ShimPeak, setWarnings, shimPeaks, strengthRemarks } from './shim-peak.ts';
 
 export const PRESSURES = 'pressures-MPa';
@@ -163,9 +162,6 @@ function asCsv(rows: readonly Row[], shimCount: number): string {
   ]);
   return csv(header, cells);
 }
-
-export const theoryOf = (values: Values): TheoryChoice =>
-  (values.get('theory') as TheoryChoice | undefined) ?? DEFAULT_THEORY;
 
 export async function lift({ file, values, width }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0, unit: 'MPa' });

@@ -1,16 +1,12 @@
 /** `shimwright pressures`: the pressure in every chamber against shaft speed, and how far it is from where oil pulls apart. */
-import { decodeProject } from '../../model/codec.ts';
 import type { Damper } from '../../model/project.ts';
 import type { ForcePoint } from '../../solver/index.ts';
-import { EXIT, type Outcome, type Request } from '../command.ts';
-import { type AskedPoint, curvePoints, failureOf, fallbacksOf, gasCautionOf, rowOf } from '../curve-points.ts';
-import { readDocument } from '../input.ts';
-import { findBuild, headOf } from '../occasions.ts';
-import { oilRemarks } from '../oil-reach.ts';
+import type { Outcome, Request } from '../command.ts';
+import { type AskedPoint, rowOf } from '../curve-points.ts';
 import { bar, gauge_bar, litresPerMinute } from '../quantities.ts';
-import { type Column, renderRows, whereOf } from '../render/rows.ts';
+import { type Column, whereOf } from '../render/rows.ts';
+import { tellCurve } from '../tell-curve.ts';
 import { theoryColumns } from '../theories.ts';
-import { theoryOf } from './lift.ts';
 
 type PressureColumn = Column<ForcePoint>;
 
@@ -80,25 +76,10 @@ function voidsOf({ asked, point }: AskedPoint): string[] {
   ];
 }
 
-export async function pressures({ file, values, width }: Request): Promise<Outcome> {
-  const project = await readDocument(file, decodeProject);
-  const build = findBuild(project, values);
-  const points = curvePoints(project, build, values);
-  const columns = [...pressureColumns(project.damper), ...theoryColumns(project.damper.layout !== 'monotube')];
-  const head = {
+export const pressures = (request: Request): Promise<Outcome> =>
+  tellCurve(request, {
     format: 'shimwright/pressures',
-    version: 1,
-    theory: theoryOf(values),
-    ...headOf(project, build, values),
-  };
-  return {
-    exit: points.every(({ point }) => point.status === 'converged') ? EXIT.done : EXIT.failed,
-    result: renderRows(points.map(rowOf), columns, head, { values, width }),
-    talk: [
-      ...points.flatMap((point) => [...failureOf(point), ...voidsOf(point)]),
-      ...gasCautionOf(points),
-      ...oilRemarks(project, values),
-      ...fallbacksOf(points),
-    ],
-  };
-}
+    columnsOf: (damper) => [...pressureColumns(damper), ...theoryColumns(damper.layout !== 'monotube')],
+    rowsOf: (point) => [rowOf(point)],
+    remarksOf: voidsOf,
+  });

@@ -7,7 +7,7 @@ import { numberList } from '../number-list.ts';
 import { renderFound } from '../render/found.ts';
 import { lineOf, readLines, type Study } from '../search-lines.ts';
 import { questionOf } from '../search-question.ts';
-import { theoryOf } from './lift.ts';
+import { theoryOf } from '../theories.ts';
 
 export const STARTS = 'starts';
 export const STEPS = 'steps';

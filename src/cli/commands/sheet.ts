@@ -13,7 +13,7 @@ import { type Command, EXIT, type Outcome, type Request, UsageError, type Values
 import { readDocument } from '../input.ts';
 import { findBuild } from '../occasions.ts';
 import { BUILD_CHOICE, THEORY } from '../shared-options.ts';
-import { theoryOf } from './lift.ts';
+import { theoryOf } from '../theories.ts';
 
 const UNITS = 'units';
 const BENCH = 'bench';

@@ -13,9 +13,8 @@ import { readDocument } from '../input.ts';
 import { numberList } from '../number-list.ts';
 import { findBuild, headOf } from '../occasions.ts';
 import { type Asked, type Column, type Row, renderRows } from '../render/rows.ts';
-import { theoryTalk } from '../theories.ts';
+import { theoryOf, theoryTalk } from '../theories.ts';
 import { shownTolerances, tolerancesOf } from '../tolerance-list.ts';
-import { theoryOf } from './lift.ts';
 
 export const SAMPLES = 'samples';
 export const SEED = 'seed';

@@ -115,6 +115,16 @@ function strokeFile(samples: number): string {
   return `time [s];position [mm];force [N]\n${rows.join('\n')}\n`;
 }
 
+it('is refused with fewer than three points, which make no curve', () => {
+  const spare = (rows: number) =>
+    pointsFile()
+      .split('\n')
+      .slice(0, rows + 1)
+      .join('\n');
+  expect(() => measured(spare(2))).toThrow('measured.short');
+  expect(measured(spare(3)).rawCount).toBe(3);
+});
+
 describe('a stroke over time', () => {
   it('gives the speed, and says what the window takes off its peak', () => {
     const { kind, points, steps } = measured(strokeFile(600), { window_s: 0.05 });

@@ -133,7 +133,6 @@ describe('faults', () => {
   it.each([
     ['a,b\n1,2\n2,3\n3,4\n', ['measured.column.force', 'measured.column.speed']],
     ['time [s],position [mm],force [N]\n0,1,1\n0,2,2\n1,3,3\n', ['measured.time']],
-    ['speed [m/s],force [N]\n1,2\n2,3\n', ['measured.short']],
     ['position [mm],compression [N],rebound [N],time [s]\n1,2,3,4\n2,3,4,5\n3,4,5,6\n', ['measured.column.speed']],
   ])('of %j are %j', (text, codes) => {
     expect(faults(text).map(({ code }) => code)).toEqual(codes);
