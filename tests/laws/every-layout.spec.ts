@@ -72,23 +72,23 @@ interface Driven {
   readonly options?: Partial<DampingCycleOptions>;
 }
 
-/** Undefined where a valve is asked for more than it is known for, or a floating piston stands still. */
+/** Undefined where a valve is asked for more than it is known for. */
 function driven({ damper, stack, sine, options }: Driven): CycleRun | undefined {
   const drive: SineDrive = { kind: 'sine', ...sine, middle_m: damper.travel_m / 2, cycles: 2 };
   const follow = () => ({ ...linearStacks(stack), judge: (_: StackInput, table: StackTable) => table });
   const run = dampingCycle(damper, drive, { ...THEORY, follow, ...options });
   if (run.status === 'finished') return run;
-  expect(['beyond-table', 'separator'], run.reason).toContain(run.status);
+  expect(run.status, run.reason).toBe('beyond-table');
   return undefined;
 }
 
 /** Runs a law over many dampers; most of them must have a run to look at. */
-function holds(law: (run: CycleRun, damper: DamperInput) => void): void {
+function holds(law: (run: CycleRun, damper: DamperInput) => void, options?: Partial<DampingCycleOptions>): void {
   let [asked, seen] = [0, 0];
   fc.assert(
     fc.property(anyWhole, anyStack, anySine, (damper, stack, sine) => {
       asked++;
-      const run = driven({ damper, stack, sine, options: { oil: AERATED } });
+      const run = driven({ damper, stack, sine, options: { oil: AERATED, ...options } });
       if (!run) return;
       seen++;
       law(run, damper);
@@ -98,6 +98,7 @@ function holds(law: (run: CycleRun, damper: DamperInput) => void): void {
   expect(seen).toBeGreaterThan(asked / 2);
 }
 
+const FINE = { pressureTolerance_Pa: 10 };
 const AERATED = { bulkModulus_Pa: 1.4e9, airFraction: 0.01, airExponent: 1.2 };
 
 /** Source: geometry; content of all chambers, gas and voids taken off, at one sample. */
@@ -111,10 +112,11 @@ function contentAt({ series }: CycleRun, damper: DamperInput, k: number): number
   const room = { compression: A_p * (L - x + e), rebound: (A_p - A_r) * (x + e) };
   const content = (name: 'compression' | 'rebound') =>
     (room[name] - series.void_m3[name][k]) / relativeVolume(AERATED, series.pressure_Pa[name][k]);
-  const atGas = (room_m3: number) => (room_m3 - gas_m3) / relativeVolume(AERATED, p_gas);
+  const atGas = (name: 'compression' | 'reservoir', room_m3: number) =>
+    (room_m3 - gas_m3 - series.void_m3[name][k]) / relativeVolume(AERATED, series.pressure_Pa[name][k]);
   return damper.base
-    ? content('rebound') + content('compression') + atGas(A_p * L + extended_m3 - (A_g - A_r) * x)
-    : content('rebound') + atGas(room.compression + extended_m3);
+    ? content('rebound') + content('compression') + atGas('reservoir', A_p * L + extended_m3 - (A_g - A_r) * x)
+    : content('rebound') + atGas('compression', room.compression + extended_m3);
 }
 
 describe('every layout over time', () => {
@@ -130,12 +132,13 @@ describe('every layout over time', () => {
   it('keeps its energy, and every part of it is a number', () => {
     holds(({ energy, series }, { boreDiameter_m }) => {
       const { balanceError_J, work_J: _, stored_J: __, ...losses } = energy;
-      for (const loss of Object.values(losses)) expect(loss).toBeGreaterThanOrEqual(-1e-3 * energy.oil_J);
+      for (const loss of Object.values(losses)) expect(loss).toBeGreaterThanOrEqual(0);
       const stroke_m = Math.max(...series.position_m) - Math.min(...series.position_m);
       const spent_J = Object.values(losses).reduce((sum, loss) => sum + Math.abs(loss), 0);
-      // What the tolerance of 100 Pa is worth on the bore, out and back.
-      expect(Math.abs(balanceError_J)).toBeLessThan(3e-4 * spent_J + 2 * 100 * area(boreDiameter_m) * stroke_m);
-    });
+      // What the tolerance is worth on the bore, out and back.
+      const tolerance_J = 2 * FINE.pressureTolerance_Pa * area(boreDiameter_m) * stroke_m;
+      expect(Math.abs(balanceError_J)).toBeLessThan(3e-4 * spent_J + tolerance_J);
+    }, FINE);
   });
 
   it('holds every chamber at air release or above, has voids there alone, and gives numbers only', () => {

@@ -16,6 +16,7 @@
 import { type HermiteTable, pchipTable } from '../numeric/hermite-table.ts';
 import type { CoefficientEntry } from '../restriction/coefficients.ts';
 import type { FlowTable } from './flow-table.ts';
+import type { CycleLink } from './types.ts';
 
 export const CHECK_LAG: CoefficientEntry = {
   value: 1e-3,
@@ -50,3 +51,23 @@ export function laggedCheck({ drop_Pa, flow_m3_s }: FlowTable): LaggedCheck | un
 }
 
 const jet = (drop: number): number => drop / Math.sqrt(Math.abs(drop) + STRAIGHT_PA);
+
+/** One check of a link; `sign` is that of the drop in which it opens. */
+export interface LinkCheck {
+  readonly chamber: number;
+  readonly sign: 1 | -1;
+  readonly check: LaggedCheck;
+}
+
+/** @param chamber  index of the chamber whose link it is */
+export function checksOf({ outward, inward }: CycleLink, chamber: number): LinkCheck[] {
+  const found: LinkCheck[] = [];
+  for (const [direction, sign] of [
+    [outward, 1],
+    [inward, -1],
+  ] as const) {
+    const check = direction.check && laggedCheck(direction.check);
+    if (check) found.push({ chamber, sign, check });
+  }
+  return found;
+}

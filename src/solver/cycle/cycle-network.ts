@@ -1,13 +1,12 @@
 /**
  * Rates of the chambers of a damper over time (types.ts). State: what the oil content m of every chamber but the root is over
- * that at the charge of the gas, z = m - V/s0, then the openness y of every check that lags. So the state goes with pressure, and
- * between steps it is interpolated as well as that.
+ * that at the charge of the gas, z = m - V/s0; of the root too, beside a floating piston with friction; then the openness y of every check
+ * that lags. So the state goes with pressure, and between steps it is interpolated as well as that.
  *   V_i = V_i(0) - s_i x,   p_i = p(V_i / m_i),   m_root = M - sum m_i,   p_root from the gas
  *   Q_i = steady(p_i - p_parent) + checks - d_i v,   dz_i/dt = -q_i + sum of q of the chambers behind + s_i v/s0
  * A valve passes volume as it is in the chamber, so its content flow is q = Q / s(p_i); then a slow stroke gives back the static flow exactly.
- * Force: F = sum s_i (p_i - p_atm) + friction(v) + stop(x, v). What the whole root holds, M, never changes.
- * The friction of a floating piston turns with the shaft. Oil cannot hold on to one that its friction keeps back: there is no
- * state where that would pull the oil below air release.
+ * Force: F = sum s_i (p_i - p_atm) + friction(v) + stop(x, v). What the whole root holds, M, never changes. Oil and gas of
+ * the root share a pressure (gas-root.ts), unless a floating piston holds them apart (floating-piston.ts): then dz_root/dt = sum of q - (U - s_root v)/s0.
  * Source: balance of volume. Left out: inertia of oil and of the floating piston, walls that give, oil that drags on the piston.
  *
  * symbol   unit   meaning
@@ -17,25 +16,17 @@
  * x, v     m,m/s  stroke from full extension, shaft speed
  * p        Pa     absolute pressure
  * Q, q     m3/s   flow from a chamber to its parent as volume, as content
+ * U        m3/s   volume that the gas loses to the floating piston
  * d        m2     volume dragged into a chamber by the piston, per metre
  */
 import { STANDARD_ATMOSPHERE_PA } from '../../units/si.ts';
 import type { HermiteTable } from '../numeric/hermite-table.ts';
-import { type LaggedCheck, laggedCheck } from './check-lag.ts';
+import { checksOf, type LinkCheck } from './check-lag.ts';
+import { FloatingPiston } from './floating-piston.ts';
 import { bothWays } from './flow-table.ts';
-import { gasEnergy, gasPressure } from './gas-root.ts';
+import { gasEnergy, gasPressure, gasVolume } from './gas-root.ts';
 import { type OilState, oilState } from './oil-state.ts';
 import type { CycleModel, Drive } from './types.ts';
-
-/** One check of a link; `sign` is that of the drop in which it opens. */
-interface LinkCheck {
-  readonly chamber: number;
-  readonly sign: 1 | -1;
-  readonly check: LaggedCheck;
-}
-
-/** Speed over which the friction of a floating piston turns, as that of the shaft [m/s]. */
-const SEPARATOR_TURNS_M_S = 1e-3;
 
 /** Holds the damper at one moment; every array has one entry a chamber, the root first. */
 export class CycleNetwork {
@@ -56,6 +47,9 @@ export class CycleNetwork {
   readonly #dragged: Float64Array;
   readonly #steady: readonly HermiteTable[];
   readonly #checks: readonly LinkCheck[];
+  readonly #separator: FloatingPiston | undefined;
+  /** Where the openness of the checks begins in a state. */
+  readonly #firstCheck: number;
   readonly #lags: boolean;
   readonly #chargedVolume: number;
   #total_m3 = 0;
@@ -77,7 +71,11 @@ export class CycleNetwork {
     this.#lags = model.checkLag_s > 0;
     this.oil = oilState(model.oil, model.airReleasePressure_Pa);
     this.#chargedVolume = this.oil.volume(model.root.gas.absolutePressure_Pa);
-    this.stateLength = model.chambers.length + (this.#lags ? this.#checks.length : 0);
+    const { gas } = model.root;
+    const into_m2 = this.#swept.reduce((sum, area) => sum + area, 0);
+    this.#separator = gas.separatorFriction_Pa > 0 ? new FloatingPiston(gas, this.oil, into_m2) : undefined;
+    this.#firstCheck = model.chambers.length + (this.#separator ? 1 : 0);
+    this.stateLength = this.#firstCheck + (this.#lags ? this.#checks.length : 0);
   }
 
   /** State at rest under the pressure of the gas, as it is before the drive starts; it fixes M. */
@@ -91,6 +89,10 @@ export class CycleNetwork {
     for (let i = 1; i < this.names.length; i++) {
       const V = this.#volume(i, x);
       state[i - 1] = V / this.oil.volume(p) - V / this.#chargedVolume;
+    }
+    if (this.#separator) {
+      const V = this.#volume(0, x) - gasVolume(gas, p);
+      state[this.names.length - 1] = V / this.oil.volume(p) - V / this.#chargedVolume;
     }
     return state;
   }
@@ -109,16 +111,14 @@ export class CycleNetwork {
     const middle = this.model.travel_m / 2;
     const out = new Float64Array(this.stateLength).fill(openness);
     for (let i = 1; i < this.names.length; i++) out[i - 1] = pressure_Pa * stiffness * this.#volume(i, middle);
+    const oil = this.#extended[0] - gas.volume_m3;
+    if (this.#separator) out[this.names.length - 1] = pressure_Pa * stiffness * oil;
     return out;
   }
 
   /** Reads a state, and writes its rates. */
   rates(t: number, y: Float64Array, out: Float64Array): void {
     this.read(t, y);
-    if (this.model.root.gas.separatorFriction_Pa > 0 && this.pressure_Pa[0] < this.oil.floor_Pa) {
-      out.fill(Number.NaN);
-      return;
-    }
     const chambers = this.names.length;
     const follows = this.speed_m_s / this.#chargedVolume;
     for (let i = 1; i < chambers; i++) out[i - 1] = this.#swept[i] * follows - this.flow_m3_s[i];
@@ -126,11 +126,15 @@ export class CycleNetwork {
       const parent = this.#parents[i];
       if (parent > 0) out[parent - 1] += this.flow_m3_s[i];
     }
+    if (this.#separator) {
+      const U = this.#separator.flow_m3_s;
+      out[chambers - 1] = this.#intoRoot() + this.#swept[0] * follows - U / this.#chargedVolume;
+    }
     if (!this.#lags) return;
     for (let k = 0; k < this.#checks.length; k++) {
       const { chamber, sign, check } = this.#checks[k];
       const drop = sign * this.#drop(chamber);
-      out[chambers - 1 + k] = (check.target(drop) - y[chambers - 1 + k]) / this.model.checkLag_s;
+      out[this.#firstCheck + k] = (check.target(drop) - y[this.#firstCheck + k]) / this.model.checkLag_s;
     }
   }
 
@@ -144,15 +148,18 @@ export class CycleNetwork {
       this.#readChamber(i, y[i - 1]);
       root -= this.content_m3[i];
     }
-    this.#readRoot(root);
+    this.content_m3[0] = root;
+    if (this.#separator) this.#readParted(this.#separator, y[chambers - 1]);
+    else this.#readTogether();
     for (let i = 1; i < chambers; i++) this.flow_m3_s[i] = this.#steadyFlow(i);
     for (let k = 0; k < this.#checks.length; k++) {
       const { chamber, sign, check } = this.#checks[k];
       const drop = sign * this.#drop(chamber);
-      const openness = this.#lags ? y[chambers - 1 + k] : check.target(drop);
+      const openness = this.#lags ? y[this.#firstCheck + k] : check.target(drop);
       this.flow_m3_s[chamber] += sign * openness * check.open(drop);
     }
     for (let i = 1; i < chambers; i++) this.flow_m3_s[i] /= this.#contentVolume(i);
+    this.#separator?.move(this.#intoRoot(), this.#swept[0] * this.speed_m_s);
   }
 
   /** Of the pressures on the shaft [N]. */
@@ -172,21 +179,16 @@ export class CycleNetwork {
     return sum;
   }
 
-  /** Lost by the friction of the floating piston [W]: on what it is pushed by shaft and by oil. */
+  /** Lost by the friction of the floating piston, never below 0 [W]. */
   get separatorPower_W(): number {
-    const [outer, inner] = [this.pressure_Pa[0], this.gasPressure_Pa];
-    if (outer === inner) return 0;
-    let inflow = 0;
-    for (let i = 1; i < this.names.length; i++) if (this.#parents[i] === 0) inflow += this.flow_m3_s[i];
-    const lift = this.oil.enthalpy(outer) - this.oil.enthalpy(inner);
-    return (outer - inner) * this.#swept[0] * this.speed_m_s + inflow * lift;
+    return this.#separator?.loss_W ?? 0;
   }
 
-  /** Of gas, oil, voids and atmosphere, over any fixed number [J]. */
+  /** Of gas, oil, voids, seal of the floating piston and atmosphere, over any fixed number [J]. */
   get storedEnergy_J(): number {
     const { oil, content_m3: m, void_m3: voids, model } = this;
-    let sum = m[0] * oil.energy(this.gasPressure_Pa) + gasEnergy(model.root.gas, this.gasPressure_Pa);
-    for (let i = 1; i < this.names.length; i++) sum += m[i] * oil.energy(this.pressure_Pa[i]) - oil.floor_Pa * voids[i];
+    let sum = gasEnergy(model.root.gas, this.gasPressure_Pa) + (this.#separator?.storedEnergy_J ?? 0);
+    for (let i = 0; i < this.names.length; i++) sum += m[i] * oil.energy(this.pressure_Pa[i]) - oil.floor_Pa * voids[i];
     for (let i = 0; i < this.names.length; i++) sum -= STANDARD_ATMOSPHERE_PA * this.#swept[i] * this.position_m;
     return sum;
   }
@@ -203,12 +205,29 @@ export class CycleNetwork {
     this.void_m3[i] = Math.max(0, V - m * this.oil.floorVolume);
   }
 
-  #readRoot(m: number): void {
-    const { gas } = this.model.root;
-    this.content_m3[0] = m;
-    this.gasPressure_Pa = gasPressure(gas, this.oil, m, this.#volume(0, this.position_m));
-    const held = gas.separatorFriction_Pa;
-    this.pressure_Pa[0] = this.gasPressure_Pa + (held && held * Math.tanh(this.speed_m_s / SEPARATOR_TURNS_M_S));
+  #readTogether(): void {
+    this.gasPressure_Pa = gasPressure(
+      this.model.root.gas,
+      this.oil,
+      this.content_m3[0],
+      this.#volume(0, this.position_m),
+    );
+    this.pressure_Pa[0] = this.gasPressure_Pa;
+  }
+
+  #readParted(separator: FloatingPiston, z: number): void {
+    const m = this.content_m3[0];
+    const oilRoom = this.#chargedVolume * (m - z);
+    separator.part(m, oilRoom, this.#volume(0, this.position_m) - oilRoom);
+    this.gasPressure_Pa = separator.gasPressure_Pa;
+    [this.pressure_Pa[0], this.void_m3[0]] = [separator.oilPressure_Pa, separator.void_m3];
+  }
+
+  /** Content flow into the root. */
+  #intoRoot(): number {
+    let sum = 0;
+    for (let i = 1; i < this.names.length; i++) if (this.#parents[i] === 0) sum += this.flow_m3_s[i];
+    return sum;
   }
 
   /** Volume over content of the oil that leaves or enters chamber i. */
@@ -223,16 +242,4 @@ export class CycleNetwork {
   #drop(i: number): number {
     return this.pressure_Pa[i] - this.pressure_Pa[this.#parents[i]];
   }
-}
-
-function checksOf({ outward, inward }: CycleModel['chambers'][number]['link'], chamber: number): LinkCheck[] {
-  const found: LinkCheck[] = [];
-  for (const [direction, sign] of [
-    [outward, 1],
-    [inward, -1],
-  ] as const) {
-    const check = direction.check && laggedCheck(direction.check);
-    if (check) found.push({ chamber, sign, check });
-  }
-  return found;
 }

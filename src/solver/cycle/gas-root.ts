@@ -2,8 +2,7 @@
  * The chamber next to the gas: oil content m and gas share its volume at one pressure,
  *   m s(p) + V0 (p0/p)^(1/n) = V,
  * solved by Newton's method in ln p. The left side falls and is convex in ln p wherever the oil compresses by a little only, so the steps close in from
- * below. Friction of a floating piston adds a pressure on the side of the oil, p + p_f tanh(v/v_t): what presses the shaft and the
- * valves; the oil itself is taken as compressed by p, which differs by p_f/K.
+ * below. Where a floating piston with friction parts them they have pressures of their own (floating-piston.ts).
  * Energy of the gas over that at p0, V0 (its work is polytropic): E = -integral of p dV.
  * Source: own; polytropic law of fluid/gas.ts.
  *
@@ -20,14 +19,26 @@ const MAX_ITERATIONS = 40;
 /** Step in ln p after which the next one would be its square. */
 const CLOSE = 1e-8;
 
+/** Of the gas at pressure p [m3]. */
+export const gasVolume = (
+  { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n }: CycleGas,
+  p: number,
+): number => V0 * (p0 / p) ** (1 / n);
+
+/** p of the gas in a volume [Pa]. */
+export const gasPressureIn = (
+  { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n }: CycleGas,
+  V: number,
+): number => p0 * (V0 / V) ** n;
+
 /** p; NaN when no pressure fits. */
 export function gasPressure(gas: CycleGas, oil: OilState, m: number, V: number): number {
   const { absolutePressure_Pa: p0, volume_m3: V0, polytropicExponent: n } = gas;
   const room = Math.max(V - m * oil.volume(p0), 1e-3 * V0);
-  let p = p0 * (V0 / room) ** n;
+  let p = gasPressureIn(gas, room);
   for (let iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
     const s = oil.volume(p);
-    const gasPart = V0 * (p0 / p) ** (1 / n);
+    const gasPart = gasVolume(gas, p);
     const slope = p * oil.volumeSlope(p) * m - gasPart / n;
     const step = (V - m * s - gasPart) / slope;
     p *= Math.exp(Math.max(Math.min(step, 2), -2));

@@ -44,7 +44,7 @@ export interface CycleGas {
   readonly absolutePressure_Pa: number;
   readonly volume_m3: number;
   readonly polytropicExponent: number;
-  /** Pressure that the friction of a floating piston holds [Pa]; 0 without one. */
+  /** Most that the friction of a floating piston holds back [Pa]; 0 without one. */
   readonly separatorFriction_Pa: number;
 }
 
@@ -100,7 +100,7 @@ export interface CycleSeries {
   readonly gasPressure_Pa: Float64Array;
   /** By chamber, the root among them. */
   readonly pressure_Pa: Readonly<Record<string, Float64Array>>;
-  /** Void in each chamber [m3]. */
+  /** Void in each chamber; in the root beside a floating piston that stands still [m3]. */
   readonly void_m3: Readonly<Record<string, Float64Array>>;
   /** Out of each chamber towards the gas [m3/s]. */
   readonly flow_m3_s: Readonly<Record<string, Float64Array>>;
@@ -115,7 +115,7 @@ export interface CycleEnergy {
   readonly friction_J: number;
   readonly stop_J: number;
   readonly separator_J: number;
-  /** Gained by gas, oil and atmosphere; next to nothing over a settled cycle. */
+  /** Gained by gas, oil, atmosphere and the seal of the floating piston; next to nothing over a settled cycle. */
   readonly stored_J: number;
   /** work - oil - friction - stop - separator - stored: what the integration lost. */
   readonly balanceError_J: number;
@@ -149,8 +149,8 @@ export interface CycleRun {
 }
 
 export interface FailedCycle {
-  /** `valve`: it has no state at all; `beyond-table`: it is not known as far as the run went; `separator`: see cycle-network.ts. */
-  readonly status: Exclude<StiffStatus, 'finished'> | 'valve' | 'beyond-table' | 'separator';
+  /** `valve`: it has no state at all; `beyond-table`: it is not known as far as the run went. */
+  readonly status: Exclude<StiffStatus, 'finished'> | 'valve' | 'beyond-table';
   /** When it ended; absent when it never began. */
   readonly time_s?: number;
   readonly reason: string;

@@ -67,18 +67,6 @@ describe('a run that cannot be', () => {
     expect(failed.status !== 'finished' && failed.time_s).toBeGreaterThan(0);
   });
 
-  it('ends where the friction of a floating piston would pull the oil beside it apart, and says what would prevent it', () => {
-    // Source: balance of forces; 0.3 MPa of friction leave oil at 0.101325 MPa or more only under 0.401325 MPa of gas.
-    const failed = run(threeChambers({ ...PLAIN, gas_Pa: 3e5, separatorFriction_Pa: 3e5 }));
-    expect(failed).toMatchObject({
-      status: 'separator',
-      reason: expect.stringMatching(
-        /with 0\.3 MPa .*; more than 0\.4013 MPa .*absolute pressures there: reservoir 0\.1/,
-      ),
-    });
-    expect(run(threeChambers({ ...PLAIN, gas_Pa: 4.02e5, separatorFriction_Pa: 3e5 })).status).toBe('finished');
-  });
-
   it('stops when asked, and tells how far it is', () => {
     let [asked, told] = [0, 0];
     const hooks: SolveHooks = { shouldStop: () => ++asked > 5, onProgress: (done, total) => (told = done / total) };
