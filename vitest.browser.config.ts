@@ -7,9 +7,9 @@ export default defineConfig({
     globalSetup: ['tests/browser/global-setup.ts'],
     setupFiles: ['tests/setup.ts'],
     fileParallelism: false,
-    testTimeout: 60_000,
+    testTimeout: 90_000,
     // A busy machine draws late: one second, the usual patience, is a matter of its load and not of the bench.
-    expect: { poll: { timeout: 15_000 } },
+    expect: { poll: { timeout: 30_000 } },
     // The report names what passed only at the second try.
     retry: process.env.CI ? 1 : 0,
     hookTimeout: 60_000,

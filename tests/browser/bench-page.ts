@@ -15,7 +15,7 @@ export const demoText = (): string => readFileSync(DEMO_FILE, 'utf8');
 export const onBench = (test: (page: Page) => Promise<void>, options: PageOptions = {}): Promise<void> =>
   withPage(
     async (page) => {
-      page.setDefaultTimeout(15_000);
+      page.setDefaultTimeout(30_000);
       await settled(page);
       await test(page);
     },

@@ -42,15 +42,15 @@ export async function withPage<T>(test: (page: Page) => Promise<T>, options: Pag
 
 /**
  * The browser says that a key is pressed before the page has heard of it, and the quicker the test asks, the likelier it sees the page of before.
- * With this, a key is pressed once the page has drawn what came of it.
+ * With this, a key is pressed or a word typed once the page has drawn what came of it.
  */
 function keysUntilDrawn(page: Page): void {
   const { keyboard } = page;
-  const press = keyboard.press.bind(keyboard);
-  keyboard.press = async (...key) => {
-    await press(...key);
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
-  };
+  const [press, type] = [keyboard.press.bind(keyboard), keyboard.type.bind(keyboard)];
+  const drawn = () =>
+    page.evaluate(() => new Promise<void>((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+  keyboard.press = (...key) => press(...key).then(drawn);
+  keyboard.type = (...words) => type(...words).then(drawn);
 }
 
 function watch(page: Page): string[] {

@@ -25,7 +25,7 @@ export async function secondTab(
   address = benchAddress(),
 ): Promise<Page> {
   const tab = await page.context().newPage();
-  tab.setDefaultTimeout(15_000);
+  tab.setDefaultTimeout(30_000);
   await prepare?.(tab);
   await openBench(tab, '', address);
   return tab;

@@ -31,5 +31,5 @@ async function picture(page: Page): Promise<{ name: string; mimeType: string; bu
 
 export const addPhoto = async (page: Page): Promise<void> => {
   await page.locator('.photo-picker input').setInputFiles(await picture(page));
-  await page.locator('.photo img[src^="blob:"]').waitFor();
+  await page.locator('.photo img[src^="blob:"]').first().waitFor();
 };
