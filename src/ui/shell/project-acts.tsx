@@ -1,6 +1,7 @@
 /** What can be done with a project as a whole: list, open, save, link, demo. */
 import type { JSX, RefObject } from 'preact';
 import { openDemo, openFile, saveCopy } from '../app/files.ts';
+import { awayCount, callBack } from '../app/notices.ts';
 import { offerLink } from '../projects/sharing.ts';
 import { showAll, showNew } from '../projects/shown.ts';
 import { text } from '../text/en.ts';
@@ -59,6 +60,9 @@ export function ProjectActs({ picker, fold }: ActsProps): JSX.Element {
       <Act label={text.bar.saveFile} why={text.bar.saveWhy} run={after(saveCopy)} />
       <Act label={link.button} why={link.buttonWhy} run={after(offerLink)} />
       <Act label={text.bar.openDemo} why={text.bar.demoWhy} run={after(openDemo)} />
+      {awayCount.value > 0 && (
+        <Act label={text.notices.again(awayCount.value)} why={text.notices.againWhy} run={after(callBack)} />
+      )}
     </div>
   );
 }

@@ -48,6 +48,8 @@ export const benchWords = {
     region: 'Messages',
     dismiss: 'Dismiss',
     undo: 'Undo',
+    again: (n: number) => `Show ${plural(n, 'message', 'messages')} again`,
+    againWhy: 'Messages that have gone by since the page was opened',
     opened: (name: string) => `${name} is open. Undo brings the project before it back.`,
     demoOpened: 'The demo project is open. Undo brings the project before it back.',
     saved: (name: string) => `${name} is in your downloads.`,
