@@ -5,6 +5,7 @@ import { bleedFaults } from './bleed-relations.ts';
 import { VALVE_PLACES, withinBore } from './damper-relations.ts';
 import { materialFaults } from './material-relations.ts';
 import { measurementFaults } from './measurement-relations.ts';
+import { bleedRoomFaults } from './opening-relations.ts';
 import { child, entries, numberAt, type Place } from './place.ts';
 import { featureFaults } from './stack-features.ts';
 import { shimFaults } from './stack-relations.ts';
@@ -18,6 +19,7 @@ export function buildFaults(build: Place, damper: Place): InputFault[] {
     ),
     ...bleedFaults(child(build, 'bleed')),
     ...bleedFaults(child(build, 'baseBleed')),
+    ...bleedRoomFaults(build, damper),
     ...withinBore(child(poppet, 'seatDiameter_mm'), bore, 'poppet.seat.beyond-bore'),
     ...preloadAdjusterFaults(poppet),
     ...measurementFaults(build),

@@ -1,5 +1,6 @@
 /** How the sizes of a damper must relate. Broken numbers are skipped here: the schema has already refused them. */
 import type { InputFault } from '../units/fault.ts';
+import { portRoomFaults } from './opening-relations.ts';
 import { child, describe, numberAt, type Place } from './place.ts';
 import type { ValvePlace } from './project.ts';
 import { atLeast, atMost, lessThan, moreThan, relationFault } from './relation.ts';
@@ -21,6 +22,7 @@ export function damperFaults(damper: Place): InputFault[] {
     ...stopFaults(child(damper, 'hydraulicStop'), damper),
     ...VALVE_PLACES.flatMap((place) => bodyFaults(child(damper, 'valves', place), bore)),
     ...refillFaults(child(damper, 'refillCheck'), bore),
+    ...portRoomFaults(damper),
   ];
 }
 

@@ -26,6 +26,15 @@ describe('files', () => {
       },
       /shims\[0\]\.outerDiameter_mm.*clamp diameter/,
     ],
+    [
+      'a file with ports wider than the piston',
+      () => {
+        const project = JSON.parse(demoText());
+        project.damper.valves.pistonRebound.ports.count = 100;
+        return JSON.stringify(project);
+      },
+      /pistonRebound\.ports\..*face of the piston beside the rod/,
+    ],
   ])('%s is refused with a reason, and nothing is lost', (_, content, reason) =>
     onBench(async (page) => {
       await cell(page, 0, 'count').fill('2');

@@ -124,6 +124,18 @@ describe('the damper form', () => {
       await expect.poll(() => box(page, text.damper.clearance).inputValue()).toBe('0.05');
     }));
 
+  it('says at the box that ports have no room in the piston, and goes on with those that had', () =>
+    onFork(async (page) => {
+      const before = await force(page);
+      await group(page, 'pistonCompression').click();
+      await page.locator('[data-group=pistonCompression]').getByLabel(text.damper.ports, { exact: true }).fill('90');
+      const fault = page.locator('[data-group=pistonCompression] .fault');
+      await fault.waitFor();
+      expect(await fault.getAttribute('data-code')).toBe('damper.port.beyond-face');
+      expect(await fault.textContent()).toMatch(/\d mm² does not fit: wanted .*beside the rod, \d.* mm²/);
+      expect(await force(page)).toBe(before);
+    }));
+
   it('shows over which viscosities one weight number is sold', () =>
     onFork(async (page) => {
       await group(page, 'oil').click();

@@ -93,6 +93,14 @@ describe.concurrent('shimwright check', () => {
     expect({ code, stderr }).toEqual({ code: 2, stderr: '' });
     expect(stdout).toContain('builds[0].valves.pistonCompression.shims[1].thickness_mm: got -0.1 mm');
     expect(stdout).toContain('[damper.rod.beyond-bore]');
+    const wide = await runCli(
+      ['force', '-'],
+      fixtureText(PROJECT_FIXTURE).replace('"area_mm2": 62', '"area_mm2": 620'),
+    );
+    expect(wide).toMatchObject({ code: 2, stdout: '' });
+    expect(wide.stderr).toContain(
+      'damper.valves.pistonCompression.ports.area_mm2: got 2575.03 mm², wanted all ports together less than the face of the piston beside the rod, 1460.84 mm² [damper.port.beyond-face]',
+    );
     const asJson = await runCli(['check', '-', '--json'], text);
     expect(asJson.code).toBe(2);
     const report = JSON.parse(asJson.stdout);
