@@ -94,7 +94,7 @@ describe.concurrent('shimwright check', () => {
     expect(stdout).toContain('builds[0].valves.pistonCompression.shims[1].thickness_mm: got -0.1 mm');
     expect(stdout).toContain('[damper.rod.beyond-bore]');
     const wide = await runCli(
-      ['force', '-'],
+      ['force', '-', '--speeds-m-s', '0.1'],
       fixtureText(PROJECT_FIXTURE).replace('"area_mm2": 62', '"area_mm2": 620'),
     );
     expect(wide).toMatchObject({ code: 2, stdout: '' });
