@@ -94,6 +94,27 @@ describe('a search on the bench', () => {
       expect(await page.getByLabel(words.lifeReserve, { exact: true }).inputValue()).toBe('');
     }));
 
+  it('shows before it is begun what is wanted beside what is there, and follows the page', () =>
+    onSearch(async (page) => {
+      const { project, request } = plantedStudy({}, 'auto');
+      const { judgement } = presentStacks(project, request, 'auto');
+      if (!judgement) throw new Error('the present stack does not solve');
+      const present = page.locator('[data-present]');
+      const key = page.locator('.search-chart .chart-key');
+      await expect.poll(() => present.textContent()).toContain(`${judgement.rms_N.toFixed(0)} N`);
+      const { name } = project.builds[0];
+      expect(await key.textContent()).toContain(words.chartNow(name));
+      await page.locator('.search-chart .scatterlayer path.js-line').first().waitFor();
+      expect(await page.locator('.search-chart .scatterlayer path.point').count()).toBe(request.aim.length);
+
+      await page.getByLabel(words.aim, { exact: true }).selectOption({ label: words.aimKinds.build(name) });
+      await expect.poll(() => present.locator('[data-rms]').textContent()).toMatch(/^0 N/);
+      const ticked = page.getByRole('checkbox', { checked: true });
+      await page.locator('.search-side').locator(ticked).first().uncheck();
+      await expect.poll(() => page.locator('.results .nothing').textContent()).toContain(words.noStacks);
+      expect(await page.locator('.search-chart').count()).toBe(0);
+    }));
+
   it('pauses, goes on, and stops; what was found stays, through a reload too', () =>
     onSearch(async (page) => {
       await setEffort(page, SHORT);

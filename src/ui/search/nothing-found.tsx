@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import type { SearchLimits } from '../../model/search-request.ts';
 import { readOnly } from '../app/store.ts';
 import { searchWords as words } from '../text/search.ts';
+import { draftRefusal } from './draft.ts';
 import { form, setForm } from './form.ts';
 import { begin, done, phase, study } from './run.ts';
 
@@ -16,9 +17,20 @@ function loosen(): void {
   void begin();
 }
 
+function Unasked(): JSX.Element {
+  const why = draftRefusal.value;
+  return (
+    <div class="nothing">
+      {why !== undefined && <p class="caution-text">{words.refused(why)}</p>}
+      <p class="hint">{words.none}</p>
+    </div>
+  );
+}
+
 export function NothingFound(): JSX.Element {
   const of = study.value;
-  if (!of || phase.value !== 'finished') return <p class="hint nothing">{of ? words.nothingYet : words.none}</p>;
+  if (!of) return <Unasked />;
+  if (phase.value !== 'finished') return <p class="hint nothing">{words.nothingYet}</p>;
   const refused = done.value.reduce((sum, each) => sum + each.refused, 0);
   return (
     <div class="nothing">

@@ -7,7 +7,7 @@ import type { Build, Project } from '../../model/project.ts';
 import { sideSolver } from '../app/side-solver.ts';
 import { solvedSpeeds } from '../app/speeds.ts';
 import { topSpeed } from '../app/store.ts';
-import { ranked, study } from './run.ts';
+import { ranked } from './run.ts';
 import { buildOfStudy, type Study } from './study.ts';
 
 /** Place in the list of the card that is pointed at, from 0. */
@@ -48,9 +48,12 @@ export const answerFor = (of: Study, found: Pick<FoundStacks, 'shims'>): BuildFo
   answers.value.get(keyOf(of, found));
 
 /** Solves the curve of stacks unless it is known; a newer wish on the same channel takes its place. */
-export async function solvePreview(found: Pick<FoundStacks, 'shims'>, channel: 'present' | 'found'): Promise<void> {
-  const of = study.peek();
-  if (!of || answerFor(of, found) !== undefined) return;
+export async function solvePreview(
+  of: Study,
+  found: Pick<FoundStacks, 'shims'>,
+  channel: 'present' | 'found',
+): Promise<void> {
+  if (answerFor(of, found) !== undefined) return;
   const key = keyOf(of, found);
   const { buildId } = of.request;
   const request = {

@@ -16,6 +16,7 @@ import { LineSample } from '../panels/icons.tsx';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
 import { answerFor, previewed, solvePreview } from './preview.ts';
+import { study } from './run.ts';
 import { buildOfStudy, type Study } from './study.ts';
 
 /** Colours of the baseline and of the first build beside it, as on the bench. */
@@ -57,11 +58,13 @@ const presentStacks = (of: Study): Pick<FoundStacks, 'shims'> => ({
   shims: Object.fromEntries(of.request.places.map((place) => [place, buildOfStudy(of).valves[place]?.shims ?? []])),
 });
 
+const presentName = (of: Study): string => (study.value ? words.chartPresent : words.chartNow)(buildOfStudy(of).name);
+
 function viewOf(of: Study, ink: string): PlotView {
   const shown = previewed.value;
   const found = shown && answerFor(of, shown.found);
   const lines = [
-    ...lineOf(answerFor(of, presentStacks(of)), words.chartPresent(buildOfStudy(of).name), {
+    ...lineOf(answerFor(of, presentStacks(of)), presentName(of), {
       colour: buildColour(PRESENT, isDark()),
       dash: PRESENT_DASH,
       width: 1.75,
@@ -107,7 +110,7 @@ function Key({ of }: { of: Study }): JSX.Element {
       </li>
       <li>
         <LineSample colour={buildColour(PRESENT, isDark())} dash={PRESENT_DASH} />
-        {words.chartPresent(buildOfStudy(of).name)}
+        {presentName(of)}
       </li>
       {shown && (
         <li data-previewed={shown.rank} data-solved={withoutGas(answer) ? 'yes' : 'no'}>
@@ -126,15 +129,15 @@ function Key({ of }: { of: Study }): JSX.Element {
 export function SearchChart({ of }: { of: Study }): JSX.Element {
   const { ref, size } = useSize<HTMLDivElement>();
   const shown = previewed.value;
-  useEffect(() => void solvePreview(presentStacks(of), 'present'), [of.id, topSpeed.value]);
+  useEffect(() => void solvePreview(of, presentStacks(of), 'present'), [of.id, topSpeed.value]);
   useEffect(() => {
-    if (shown) void solvePreview(shown.found, 'found');
+    if (shown) void solvePreview(of, shown.found, 'found');
   }, [shown && JSON.stringify(shown.found.shims), of.id, topSpeed.value]);
   return (
     <section class="sheet search-chart" aria-label={words.chart}>
       <header>
         <h2>{words.chart}</h2>
-        <span class="hint">{words.chartNote}</span>
+        {shown && <span class="hint">{words.chartNote}</span>}
       </header>
       <div class="plot" ref={ref} data-chart="search">
         <Plot view={viewOf(of, inkNow())} width={size.width} height={size.height} />

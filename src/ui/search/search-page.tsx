@@ -4,18 +4,20 @@ import { useEffect } from 'preact/hooks';
 import { PageHead } from '../shell/page-head.tsx';
 import { trouble } from '../storage/connection.ts';
 import { searchWords as words } from '../text/search.ts';
+import { followDraft, shownStudy } from './draft.ts';
 import { DrawerPanel } from './drawer-panel.tsx';
 import { EffortPanel, LimitsPanel } from './limits-panel.tsx';
 import { QuestionPanel } from './question-panel.tsx';
 import { Results } from './results.tsx';
-import { followProject, study } from './run.ts';
+import { followProject } from './run.ts';
 import { RunBar } from './run-bar.tsx';
 import { SearchChart } from './search-chart.tsx';
 import './search.css';
 
 export function SearchPage(): JSX.Element {
   useEffect(followProject, []);
-  const of = study.value;
+  useEffect(followDraft, []);
+  const of = shownStudy.value;
   return (
     <main class="search">
       <PageHead title={words.title} quiet />

@@ -133,6 +133,7 @@ export const searchWords = {
   chart: 'Force without gas',
   chartNote: 'Point at a card, or move to it by keys, to see its curve.',
   chartPresent: (build: string) => `${build}, as searched`,
+  chartNow: (build: string) => `${build}, as it is now`,
   chartAim: 'wanted',
   chartFound: (rank: number) => `No. ${rank}`,
   chartSolving: (rank: number) => `No. ${rank}: solving…`,
