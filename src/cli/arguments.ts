@@ -17,9 +17,18 @@ function tokensOf(words: readonly string[], options: readonly Option[]): Token[]
   return parseArgs({ args, options: config, strict: false, allowPositionals: true, tokens: true }).tokens;
 }
 
+/** Options that begin alike, else all that there are. */
+function meantIn({ options }: Command, typed: string): string {
+  const written = (several: readonly Option[]) => several.map(({ name }) => `--${name}`).join(', ');
+  const near = options.filter(
+    ({ name }) => name.toLowerCase().startsWith(typed) || typed.startsWith(name.toLowerCase()),
+  );
+  return near.length > 0 ? `meant may be ${written(near)}` : `it has ${written(options)}`;
+}
+
 function readOption(token: Token & { kind: 'option' }, command: Command, values: Map<string, string>): void {
   const option = command.options.find(({ name }) => token.rawName.startsWith('--') && sameName(name, token.name));
-  if (!option) throw new UsageError(`${command.name} has no option ${token.rawName}`);
+  if (!option) throw new UsageError(`${command.name} has no option ${token.rawName}; ${meantIn(command, token.name)}`);
   const { name, value, choices } = option;
   if (values.has(name)) throw new UsageError(`--${name} is given twice`);
   if (!value && token.value !== undefined) throw new UsageError(`--${name} takes no value`);

@@ -47,6 +47,8 @@ export interface Command {
   /** Placeholder of the input in the help. */
   readonly input: string;
   readonly summary: string;
+  /** Words behind the name of the command that do something useful. */
+  readonly example: string;
   readonly options: readonly Option[];
   /** Options of which at most one may be given. */
   readonly oneOf?: readonly string[];

@@ -1,9 +1,7 @@
 /** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
-import { FIT_NAMES } from '../solver/index.ts';
 import { type Command, EXIT, type ExitCode } from './command.ts';
 import { checkCommand } from './commands/check.ts';
 import { cycle, HYSTERESIS_SPEED } from './commands/cycle.ts';
-import { COEFFICIENTS, fit } from './commands/fit.ts';
 import { flow } from './commands/flow.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
 import { AIR, PRESSURES_BAR } from './commands/fluid-compression.ts';
@@ -13,7 +11,7 @@ import { pressures } from './commands/pressures.ts';
 import { ANSWERS, DEFAULTS, JSON_LINES, merge, SEED, SHARD, STARTS, STEPS, search } from './commands/search.ts';
 import { sheetCommand } from './commands/sheet.ts';
 import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
-import { COLUMNS, FRICTION, GAS, MEASURED, MEASURED_SIGNS, PEAKS, WINDOW } from './measured-input.ts';
+import { FIT_COMMAND } from './fit-options.ts';
 import { POSITIONS, TEMPERATURES } from './occasions.ts';
 import { AIM, DIAMETERS, KEEP_FACE, LIMITS, STACKS, THICKNESSES } from './search-question.ts';
 import {
@@ -22,7 +20,6 @@ import {
   CSV_OUTPUT,
   CURVE,
   JSON_OUTPUT,
-  POSITION_LIST,
   SEARCH_THEORY,
   TEMPERATURE_LIST,
   THEORY,
@@ -34,6 +31,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'lift',
     input: 'FILE',
     summary: 'lift and stress of the stack in a stack file, at each pressure',
+    example: 'stack.json --pressures-MPa 0.1,0.2,0.4',
     options: [
       {
         name: PRESSURES,
@@ -53,6 +51,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'force',
     input: 'PROJECT',
     summary: 'force of one build of a project, at each shaft speed',
+    example: 'project.json --speeds-m-s=-1,-0.3,-0.1,0.1,0.3,1',
     options: [
       ...CURVE,
       { name: BAND, help: 'how far the force may lie off, since coefficients are known to a range only' },
@@ -68,6 +67,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'pressures',
     input: 'PROJECT',
     summary: 'pressure in every chamber, how far from where oil pulls apart, and the gas that would prevent it',
+    example: 'project.json --speeds-m-s=-1,1,3',
     options: [...CURVE, THEORY, JSON_OUTPUT, CSV_OUTPUT],
     oneOf: ['json', 'csv'],
     run: pressures,
@@ -76,6 +76,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'flow',
     input: 'PROJECT',
     summary: 'flow and share of each path through each valve, and the opening of its shims',
+    example: 'project.json --speeds-m-s=-0.1,0.1,1 --clicks 0,6,12',
     options: [...CURVE, THEORY, JSON_OUTPUT, CSV_OUTPUT],
     oneOf: ['json', 'csv'],
     run: flow,
@@ -84,6 +85,7 @@ export const COMMANDS: readonly Command[] = [
     name: 'cycle',
     input: 'PROJECT',
     summary: 'a damper driven over time: peak forces, energy, hysteresis, warming, lowest pressures',
+    example: 'project.json --stroke-mm 40 --frequency-Hz 0.5,1,2,4',
     options: [
       { name: STROKE, value: 'MM', help: 'sine stroke from end to end' },
       {
@@ -100,8 +102,7 @@ export const COMMANDS: readonly Command[] = [
       {
         name: TRACE,
         value: 'FILE',
-        help: `instead of a sine stroke: values between commas, semicolons or tabs under a header that names time_s or time_ms,
-and position_mm, position_m or position_in, from full extension; all of it counts`,
+        help: `instead of a sine stroke: values between commas, semicolons or tabs under a header that names time_s or time_ms, and position_mm, position_m or position_in, from full extension; all of it counts`,
       },
       {
         name: HYSTERESIS_SPEED,
@@ -118,54 +119,12 @@ and position_mm, position_m or position_in, from full extension; all of it count
     oneOf: ['json', 'csv'],
     run: cycle,
   },
-  {
-    name: 'fit',
-    input: 'PROJECT',
-    summary:
-      'coefficients of a build fitted to what a test bench measured, with how well they are known and what cannot be told',
-    options: [
-      {
-        name: MEASURED,
-        value: 'FILE',
-        help: 'table of force against speed, or of force and position over time; what is kept with the build otherwise',
-      },
-      {
-        name: COLUMNS,
-        value: 'LIST',
-        help: `which column holds what, by number or heading, with its unit: speed=2:mm/s,force=Load:lbf; speed, force,
-compressionForce, reboundForce, position, time; what the headings say otherwise`,
-      },
-      {
-        name: MEASURED_SIGNS,
-        value: 'LIST',
-        help: 'what is above 0: speed=rebound,force=none,position=rebound; compression unless said otherwise',
-      },
-      {
-        name: GAS,
-        value: 'HOW',
-        help: 'gas force: kept in the forces, taken off by the bench, or off the slowest-points, or an amount in N',
-      },
-      { name: FRICTION, value: 'N', help: 'friction to take off' },
-      { name: WINDOW, value: 'S', help: 'width of the local parabola that gives the speed by position over time' },
-      { name: PEAKS, help: 'keep the peak of every half cycle alone' },
-      {
-        name: COEFFICIENTS,
-        value: 'LIST',
-        help: `to fit; all that the damper has but the seats otherwise: ${FIT_NAMES.join(', ')}`,
-      },
-      BUILD_CHOICE,
-      TEMPERATURE_LIST,
-      POSITION_LIST,
-      CLICK_LIST,
-      THEORY,
-      JSON_OUTPUT,
-    ],
-    run: fit,
-  },
+  FIT_COMMAND,
   {
     name: 'fluid',
     input: 'PROJECT',
     summary: "viscosity, density and stiffness of a project's oil, at each temperature and pressure",
+    example: 'project.json --temperature 0,20,40,60',
     options: [
       { name: TEMPERATURES, value: 'LIST', help: 'in °C, such as 20,60; that of the project unless said otherwise' },
       {
@@ -185,13 +144,13 @@ compressionForce, reboundForce, position, time; what the headings say otherwise`
     name: 'search',
     input: 'PROJECT',
     summary: 'stacks, laid from the drawer or from sizes given, that come near a wanted force curve',
+    example: 'project.json --aim wanted.csv --max-changes 4',
     options: [
       {
         name: AIM,
         value: 'NAME',
         required: true,
-        help: `an aim of the project by id or name, or a file: a table of speed and force under a line that names them
-with their units, such as shaftSpeed_m_s,force_N; forces at the shaft with friction, without that of the gas`,
+        help: `an aim of the project by id or name, or a file: a table of speed and force under a line that names them with their units, such as shaftSpeed_m_s,force_N; forces at the shaft with friction, without that of the gas`,
       },
       BUILD_CHOICE,
       {
@@ -227,14 +186,15 @@ with their units, such as shaftSpeed_m_s,force_N; forces at the shaft with frict
     oneOf: ['json', JSON_LINES],
     run: search,
   },
-  TOLERANCE_COMMAND,
   {
     name: 'merge',
     input: 'LINES',
     summary: 'one ranked list out of the lines of a search that ran in parts; - reads them from stdin',
+    example: 'part-1.jsonl --answers 10',
     options: [{ name: ANSWERS, value: 'N', help: `how many; ${DEFAULTS.answers} unless said otherwise` }, JSON_OUTPUT],
     run: merge,
   },
+  TOLERANCE_COMMAND,
   sheetCommand,
   checkCommand,
 ];

@@ -22,15 +22,15 @@ async function runCommand([name, ...words]: readonly string[], output: Output): 
   const command = COMMANDS.find((candidate) => candidate.name === name);
   const known = COMMANDS.map((candidate) => candidate.name).join(', ');
   if (!command) throw new UsageError(`no command ${JSON.stringify(name)}; the commands are ${known}`);
-  if (words.some((word) => HELP.slice(0, 2).includes(word))) return done(commandHelp(command));
+  if (words.some((word) => HELP.slice(0, 2).includes(word))) return done(commandHelp(command, output.width));
   return command.run({ ...readArguments(words, command), ...output });
 }
 
 export async function run(words: readonly string[], output: Output): Promise<Outcome> {
   const [first, second] = words;
-  if (first === undefined) return { exit: EXIT.misuse, result: '', talk: [generalHelp().trimEnd()] };
+  if (first === undefined) return { exit: EXIT.misuse, result: '', talk: [generalHelp(output.width).trimEnd()] };
   if (first === '--version') return done(`${version}\n`);
   const command = first === 'help' ? COMMANDS.find(({ name }) => name === second) : undefined;
-  if (HELP.includes(first)) return done(command ? commandHelp(command) : generalHelp());
+  if (HELP.includes(first)) return done(command ? commandHelp(command, output.width) : generalHelp(output.width));
   return runCommand(words, output).catch(refusal);
 }

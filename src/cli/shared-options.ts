@@ -11,15 +11,13 @@ export const THEORY: Option = {
   name: 'theory',
   value: 'NAME',
   choices: THEORIES,
-  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: large-deflection where a stack stays round under many ports,
-port-periodic, which follows the waves of its rim, elsewhere; what was used is told`,
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: large-deflection where a stack stays round under many ports, port-periodic, which follows the waves of its rim, elsewhere; what was used is told`,
 };
 /** Of a search, which tries thousands of stacks. */
 export const SEARCH_THEORY: Option = {
   ...THEORY,
   choices: THEORIES.filter((theory) => theory !== 'port-periodic'),
-  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: stacks are tried with large-deflection, and those that are
-handed on are judged as every other command would; what was used is told`,
+  help: `plate theory; ${DEFAULT_THEORY} unless said otherwise: stacks are tried with large-deflection, and those that are handed on are judged as every other command would; what was used is told`,
 };
 export const JSON_OUTPUT: Option = { name: 'json', help: 'print JSON instead of a table' };
 export const CSV_OUTPUT: Option = { name: 'csv', help: 'print comma-separated values instead of a table' };
@@ -48,9 +46,7 @@ export const POSITION_LIST: Option = {
 export const CLICK_LIST: Option = {
   name: CLICKS,
   value: 'LIST',
-  help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston;
-by name, with a slash between several, as needle=8,poppet=0/6/12. The names that a build may have are
-${ADJUSTER_IDS.join(', ')}`,
+  help: `clicks from closed: 0,6,12 turns the only adjuster of the build, or else the needle in its piston; by name, with a slash between several, as needle=8,poppet=0/6/12. The names that a build may have are ${ADJUSTER_IDS.join(', ')}`,
 };
 /** What the static curves share; several settings give every combination. */
 export const CURVE: readonly Option[] = [SPEED_LIST, BUILD_CHOICE, TEMPERATURE_LIST, POSITION_LIST, CLICK_LIST];

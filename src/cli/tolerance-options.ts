@@ -9,6 +9,7 @@ export const TOLERANCE_COMMAND: Command = {
   name: 'tolerance',
   input: 'PROJECT',
   summary: 'how far the force scatters when parts, oil and gas lie off what is drawn, and what it scatters from',
+  example: 'project.json --tolerances thickness=0.004,gas=0.2',
   options: [
     {
       name: SPEEDS,

@@ -31,7 +31,7 @@ const kinematicViscosity_cSt = numberIn({ from: 0.5, upTo: 100_000 });
 const buildSchema = record({
   id: textUpTo(100).min(1, { error: 'a text of at least 1 character' }),
   name,
-  notes,
+  notes: notes.default(''),
   valves: byPlace(valvingSchema),
   bleed: bleedSchema,
   baseBleed: bleedSchema.optional(),

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readArguments } from '../../src/cli/arguments.ts';
+import { commandHelp, generalHelp } from '../../src/cli/help.ts';
 import { COMMANDS, EXIT_MEANINGS } from '../../src/cli/options.ts';
 import { CARTRIDGE_FIXTURE, fixturePath, fixtureText, PROJECT_FIXTURE, STACK_FIXTURE } from '../helpers/documents.ts';
 import { runCli, runHere } from '../helpers/run-cli.ts';
@@ -19,7 +21,11 @@ describe.concurrent('misuse', () => {
       ['lift', STACK, '--pressures-MPa', '0.1', '--theory', 'magic'],
       'wanted auto or small-deflection or large-deflection or port-periodic',
     ],
-    [['lift', STACK, '--pressures-MPa', '0.1', '--presure', '2'], 'lift has no option --presure'],
+    [
+      ['lift', STACK, '--pressures-MPa', '0.1', '--presure', '2'],
+      'lift has no option --presure; it has --pressures-MPa, --theory, --stress, --json, --csv',
+    ],
+    [['lift', STACK, '--pressures', '0.1'], 'lift has no option --pressures; meant may be --pressures-MPa'],
     [['lift', STACK, '--pressures-MPa', '0.1', '-j'], 'lift has no option -j'],
     [['lift', STACK, '--pressures-MPa', '0.1', '--json=yes'], '--json takes no value'],
     [['lift', STACK, '--pressures-MPa', '0.1', '--json', '--csv'], 'choose one of --json, --csv'],
@@ -32,7 +38,7 @@ describe.concurrent('misuse', () => {
     [['check', FOLDER], 'this is a folder'],
     [
       ['lft', STACK],
-      'the commands are lift, force, pressures, flow, cycle, fit, fluid, search, tolerance, merge, sheet, check',
+      'the commands are lift, force, pressures, flow, cycle, fit, fluid, search, merge, tolerance, sheet, check',
     ],
     [['--constructor'], 'no command'],
     [['__proto__', STACK], 'no command'],
@@ -110,13 +116,15 @@ describe.concurrent('shimwright check', () => {
   });
 });
 
+const unfolded = (text: string): string => text.replace(/\s+/g, ' ');
+
 describe.concurrent('help and version', () => {
   it('lists every command, option and exit code of the table', async () => {
     const general = await runCli(['--help']);
     expect(general).toMatchObject({ code: 0, stderr: '' });
     for (const [code, meaning] of EXIT_MEANINGS) expect(general.stdout).toContain(`${code}  ${meaning}`);
     for (const { name, summary, options } of COMMANDS) {
-      expect(general.stdout).toContain(summary);
+      expect(unfolded(general.stdout)).toContain(summary);
       const [own, other] = await Promise.all([runHere([name, '--help']), runHere(['help', name])]);
       expect(own).toMatchObject({ exit: 0, talk: [] });
       expect(other.result).toBe(own.result);
@@ -124,10 +132,25 @@ describe.concurrent('help and version', () => {
     }
   });
 
+  it.each(COMMANDS)('fits $name on the screen, and no line is longer than 100 characters', (command) => {
+    const longest = (text: string) => Math.max(...text.split('\n').map((line) => line.length));
+    expect(longest(commandHelp(command, 80))).toBeLessThanOrEqual(80);
+    expect(longest(commandHelp(command, Number.POSITIVE_INFINITY))).toBeLessThanOrEqual(100);
+    expect(longest(generalHelp(80))).toBeLessThanOrEqual(80);
+    expect(longest(generalHelp(Number.POSITIVE_INFINITY))).toBeLessThanOrEqual(100);
+    for (const { help } of command.options) expect(unfolded(commandHelp(command, 80))).toContain(unfolded(help));
+  });
+
+  it.each(COMMANDS)('gives an example of $name that holds', (command) => {
+    const [words] = command.example.split(' > ');
+    expect(commandHelp(command, 80)).toContain(`shimwright ${command.name} ${words}`);
+    expect(readArguments(words.split(' '), command).file).not.toBe('');
+  });
+
   it('without words shows the help on stderr and exits 2', async () => {
     const { code, stdout, stderr } = await runCli([]);
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });
-    expect(stderr).toContain('shimwright lift FILE --pressures-MPa LIST');
+    expect(stderr).toContain('shimwright COMMAND FILE [OPTIONS]');
   });
 
   it('prints the version of the package', async () => {

@@ -27,7 +27,7 @@ describe('shimwright search', () => {
       expect(costs).toEqual([...costs].sort((a, b) => a - b));
       const table = await runHere(['search', project, '--aim', aim, ...QUICK]);
       expect(table.result).toContain('RMS %');
-      expect(table.result).toMatch(/^1 {2}pistonCompression: \d x \d+ x 0\.\d/m);
+      expect(table.result).toMatch(/^1 {2}compression: \d x \d+ x 0\.\d/m);
     }));
 
   it('in parts on n machines, merged in any order, is the search in one piece', () =>

@@ -60,6 +60,7 @@ export const checkCommand: Command = {
   name: 'check',
   input: 'FILE',
   summary: 'whether a project or a stack file holds, every fault if not, and the adjusters of each build',
+  example: 'project.json',
   options: [{ name: 'json', help: 'print the report as JSON' }],
   run: check,
 };

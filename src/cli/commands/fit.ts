@@ -57,12 +57,15 @@ function tableOf({ coefficients }: FitDone, width: number): string {
   });
 }
 
-function untoldLines({ untold }: FitDone): string[] {
-  return untold.map(({ parts }) => {
-    const [first, ...others] = parts.map(({ name }) => name);
+/** Several directions may run through the same coefficients: they are told once. */
+export function untoldLines({ untold }: Pick<FitDone, 'untold'>): string[] {
+  const lines = untold.map(({ parts }) => {
+    const names = parts.map(({ name }) => name).sort((a, b) => FIT_NAMES.indexOf(a) - FIT_NAMES.indexOf(b));
+    const [first, ...others] = names;
     if (others.length === 0) return `The measurements cannot tell ${first}.`;
     return `The measurements cannot tell ${first} from ${others.join(' and ')}.`;
   });
+  return [...new Set(lines)];
 }
 
 const rounded = (force?: number): string => (force === undefined ? 'no points' : `${force.toFixed(1)} N`);

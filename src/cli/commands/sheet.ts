@@ -72,6 +72,7 @@ export const sheetCommand: Command = {
   name: 'sheet',
   input: 'PROJECT',
   summary: 'the build sheet of one build: what goes on in which order, what to fill and to check, ready to print',
+  example: 'project.json --build custom --html > sheet.html',
   options: [
     { name: 'html', required: true, help: 'print one HTML file that needs nothing else' },
     {

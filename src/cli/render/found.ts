@@ -53,7 +53,8 @@ const STACK_OF: Readonly<Record<ValvePlace, StackPlace>> = {
 const stacks = ({ shims, judgement: { theories } }: FoundStacks, i: number): string =>
   Object.entries(shims)
     .map(([place, rows]) => {
-      const theory = theories?.[STACK_OF[place as ValvePlace]];
-      return `${i + 1}  ${place}: ${listed(rows)}${theory ? `; by ${theory}` : ''}\n`;
+      const stack = STACK_OF[place as ValvePlace];
+      const theory = theories?.[stack];
+      return `${i + 1}  ${stack}: ${listed(rows)}${theory ? `; by ${theory}` : ''}\n`;
     })
     .join('');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { expandShims } from '../../../src/model/expand-shims.ts';
 import { idFor, newBuildFrom } from '../../../src/model/new-build.ts';
+import { validateProject } from '../../../src/model/validate.ts';
 import { soundProject } from '../../helpers/documents.ts';
 
 describe('expandShims', () => {
@@ -44,4 +45,10 @@ describe('idFor', () => {
   ])('turns %j with %j taken into %s', (name, taken, id) => {
     expect(idFor(name, taken)).toBe(id);
   });
+});
+
+it('of a file may have no notes, which are empty then', () => {
+  const { notes: _, ...bare } = soundProject().builds[0];
+  const read = validateProject({ ...soundProject(), builds: [bare] });
+  expect(read).toMatchObject({ ok: true, document: { builds: [{ ...bare, notes: '' }] } });
 });
