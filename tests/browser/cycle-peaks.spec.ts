@@ -19,6 +19,16 @@ const done = async (page: Page, frequency: number): Promise<void> => {
   await page.locator('[data-cycle=done]').waitFor();
 };
 
+/** The marks that the charts library was given, row by row. */
+const forms = (page: Page): Promise<(string | undefined)[]> =>
+  page
+    .locator('[data-chart=cycle-peaks] .plot-board')
+    .evaluate((board) =>
+      (board as unknown as { data: { mode: string; marker?: { symbol: string } }[] }).data
+        .filter(({ mode }) => mode === 'markers')
+        .map(({ marker }) => marker?.symbol),
+    );
+
 /** The curve without lag, straight from the solver on this machine. */
 function steady(speed_m_s: number): number {
   const read = decodeProject(FORK);
@@ -45,8 +55,12 @@ describe('the peaks of the cycle', () => {
       // 50 mm at 0.04 Hz: next to nothing to compress, so that only the sampling of the stroke is left.
       const slow = numberIn(await peak(page, 0.04, 'compression').textContent());
       expect(Math.abs(slow - steady(Math.PI * 0.05 * 0.04))).toBeLessThan(3);
-      // Two lines and two rows of circles a build.
+      // Two lines and two rows of marks a build.
       await expect.poll(() => page.locator('[data-chart=cycle-peaks] .scatterlayer .trace').count()).toBe(8);
+      // Each build by a form of its own, on the chart and at the head of its column.
+      expect(await forms(page)).toEqual(['circle-open', 'circle-open', 'square-open', 'square-open']);
+      const heads = page.locator('.cycle [data-way=rebound] thead .sample-mark');
+      expect(new Set(await heads.evaluateAll((marks) => marks.map((mark) => mark.getAttribute('d')))).size).toBe(2);
       await box(page, text.cycle.frequency).fill('4');
       await done(page, 4);
       expect(numberIn(await peak(page, 4, 'rebound').textContent())).toBeLessThan(0);

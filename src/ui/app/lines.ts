@@ -1,5 +1,5 @@
-/** The line of each build: colour by the colours in use, dash by its place. */
-import { buildColour, buildDash, colourIndex } from './palette.ts';
+/** The line and the marks of each build: colour by the colours in use, dash and mark by its place. */
+import { type BuildMark, buildColour, buildDash, buildMark, colourIndex } from './palette.ts';
 import { isDark } from './preferences.ts';
 import { project } from './store.ts';
 
@@ -8,11 +8,25 @@ export interface Line {
   readonly dash: string;
 }
 
+interface Place {
+  readonly position: number;
+  readonly isBaseline: boolean;
+}
+
+function placeOf(buildId: string): Place {
+  const { builds, baselineBuild } = project.value;
+  const others = builds.filter(({ id }) => id !== baselineBuild);
+  return { position: others.findIndex(({ id }) => id === buildId), isBaseline: buildId === baselineBuild };
+}
+
 export function lineOf(buildId: string): Line {
   const ids = project.value.builds.map((build) => build.id);
-  const others = ids.filter((id) => id !== project.value.baselineBuild);
-  return {
-    colour: buildColour(colourIndex(ids, buildId), isDark()),
-    dash: buildDash(others.indexOf(buildId), buildId === project.value.baselineBuild),
-  };
+  const { position, isBaseline } = placeOf(buildId);
+  return { colour: buildColour(colourIndex(ids, buildId), isDark()), dash: buildDash(position, isBaseline) };
+}
+
+/** Where points are drawn, not lines. */
+export function marksOf(buildId: string): { readonly colour: string; readonly mark: BuildMark } {
+  const { position, isBaseline } = placeOf(buildId);
+  return { colour: lineOf(buildId).colour, mark: buildMark(position, isBaseline) };
 }

@@ -10,6 +10,18 @@ const DASHES = ['solid', '9px,4px', '2px,4px', '14px,3px,2px,3px,2px,3px', '22px
 /** The chain line that drawings use for what was there before. */
 const BASELINE_DASH = '16px,4px,3px,4px';
 
+/** Marks of the builds after the baseline, by the names of the charts library; with the circle of the baseline they tell seven apart without colour. */
+const MARKS = [
+  'square-open',
+  'diamond-open',
+  'triangle-up-open',
+  'triangle-down-open',
+  'cross-open',
+  'pentagon-open',
+] as const;
+const BASELINE_MARK = 'circle-open';
+export type BuildMark = (typeof MARKS)[number] | typeof BASELINE_MARK;
+
 const taken = new Map<string, number>();
 
 /** A build keeps its colour while the page is open, whatever is deleted around it. */
@@ -36,3 +48,6 @@ export function onLight(colour: string): string {
 export function buildDash(position: number, isBaseline: boolean): string {
   return isBaseline ? BASELINE_DASH : DASHES[position % DASHES.length];
 }
+
+export const buildMark = (position: number, isBaseline: boolean): BuildMark =>
+  isBaseline ? BASELINE_MARK : MARKS[position % MARKS.length];

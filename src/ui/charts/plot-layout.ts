@@ -1,5 +1,6 @@
 /** How a chart of the bench looks to the charts library: traces, axes, margins. */
 import type { PlotlyData } from 'plotly.js-dist';
+import type { BuildMark } from '../app/palette.ts';
 
 export const MARGIN = { l: 54, r: 12, t: 10, b: 38 } as const;
 
@@ -26,13 +27,14 @@ export interface PlotArea {
 
 const HATCH = { shape: '/', size: 7, solidity: 0.22, bgcolor: 'rgba(0,0,0,0)' } as const;
 
-/** Marks that no line joins: open circles, or crosses for what does not count. */
+/** Marks that no line joins: open forms, circles unless the build has one of its own, or thin crosses for what does not count. */
 export interface PlotDots {
   readonly kind: 'point' | 'outlier';
   readonly x: readonly number[];
   readonly y: readonly number[];
   readonly name: string;
   readonly colour: string;
+  readonly mark?: BuildMark;
 }
 
 export interface PlotView {
@@ -85,14 +87,14 @@ export const areaTrace = ({ x, low, high, colour, kind, faded }: PlotArea): Plot
       }),
 });
 
-export const dotsTrace = ({ kind, x, y, name, colour }: PlotDots): PlotlyData => ({
+export const dotsTrace = ({ kind, x, y, name, colour, mark = 'circle-open' }: PlotDots): PlotlyData => ({
   type: 'scatter',
   mode: 'markers',
   x,
   y,
   name,
   hoverinfo: 'skip',
-  marker: { color: colour, size: kind === 'point' ? 6 : 8, symbol: kind === 'point' ? 'circle-open' : 'x-thin-open' },
+  marker: { color: colour, size: kind === 'point' ? 7 : 8, symbol: kind === 'point' ? mark : 'x-thin-open' },
 });
 
 function axisOf(title: string, range: readonly [number, number], inks: Inks): PlotlyData {

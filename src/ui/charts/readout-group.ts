@@ -8,6 +8,8 @@ export interface ReadoutRow {
   readonly id: string;
   readonly name: string;
   readonly cell: (reading: SolvedReading) => string;
+  /** What the number means for the parts, on a line of its own. */
+  readonly note?: (reading: SolvedReading) => string | undefined;
   /** Left out where it holds for no build; without it the row is always there. */
   readonly when?: (reading: SolvedReading) => boolean;
   readonly tone?: (reading: SolvedReading) => 'caution' | undefined;

@@ -12,7 +12,7 @@ import { measure } from './comparison.ts';
 import { differenceOf, shareOf } from './difference.ts';
 import { PATHS, type PathName, sharesOf, type ValveName, valveFlows } from './path-shares.ts';
 import type { ReadoutGroup, ReadoutRow, SolvedReading } from './readout-group.ts';
-import { lifeReserve, yieldReserve } from './reserve.ts';
+import { lifeReserve, setNote, yieldReserve } from './reserve.ts';
 import { shownForce } from './shown-force.ts';
 
 const r = text.readout;
@@ -98,8 +98,20 @@ function pistonRows(): ReadoutRow[] {
     },
     { id: 'stress', name: withUnit(r.stress, unitOfShown('stress')), cell: ({ state }) => stressCell(state) },
     { id: 'life', name: r.lifeReserve, cell: ({ point }) => lifeReserve(point, showNumber) },
-    { id: 'yield', name: r.yieldReserve, cell: ({ point }) => yieldReserve(point, showNumber) },
+    yieldRow(
+      { id: 'yield', name: r.yieldReserve, cell: ({ point }) => yieldReserve(point, showNumber) },
+      ({ point }) => point,
+    ),
   ];
+}
+
+/** Of a stack that will take a set that is told under the number, and both are a caution. */
+function yieldRow(
+  row: ReadoutRow,
+  stackOf: (reading: SolvedReading) => Pick<ForcePoint, 'life'> | undefined,
+): ReadoutRow {
+  const note = (reading: SolvedReading): string | undefined => setNote(stackOf(reading) ?? {});
+  return { ...row, note, tone: (reading) => (note(reading) ? 'caution' : undefined) };
 }
 
 type WithBase = (base: BasePoint, reading: SolvedReading) => string;
@@ -127,7 +139,10 @@ function baseRows(way: 1 | -1): ReadoutRow[] {
     ),
     baseRow('stress', withUnit(r.stress, unitOfShown('stress')), (_base, { baseState }) => stressCell(baseState)),
     baseRow('life', r.lifeReserve, (base) => lifeReserve(base, showNumber)),
-    baseRow('yield', r.yieldReserve, (base) => yieldReserve(base, showNumber)),
+    yieldRow(
+      baseRow('yield', r.yieldReserve, (base) => yieldReserve(base, showNumber)),
+      ({ point }) => point.base,
+    ),
   ];
 }
 

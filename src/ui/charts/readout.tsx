@@ -31,9 +31,11 @@ function Row({ row, readings }: { row: ReadoutRow; readings: readonly Reading[] 
       {readings.map((reading) => {
         const { build, stale } = reading;
         const tone = isSolvedReading(reading) ? row.tone?.(reading) : undefined;
+        const note = isSolvedReading(reading) ? row.note?.(reading) : undefined;
         return (
           <td key={build.id} class={`number-col ${stale ? 'stale' : ''} ${tone ?? ''}`} data-build={build.id}>
             {isSolvedReading(reading) ? row.cell(reading) : text.readout.notSolved}
+            {note && <span class="cell-note">{note}</span>}
           </td>
         );
       })}

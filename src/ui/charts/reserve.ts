@@ -24,8 +24,7 @@ type WithLife = Pick<ForcePoint, 'life'>;
 export const lifeReserve = ({ life }: WithLife, write: WriteNumber): string =>
   life ? inWords(life.fatigue, write) : text.readout.none;
 
-export function yieldReserve({ life }: WithLife, write: WriteNumber): string {
-  if (!life) return text.readout.none;
-  const reserve = inWords(life.yield, write);
-  return life.takesSet ? text.readout.takesSet(reserve) : reserve;
-}
+export const yieldReserve = ({ life }: WithLife, write: WriteNumber): string =>
+  life ? inWords(life.yield, write) : text.readout.none;
+
+export const setNote = ({ life }: WithLife): string | undefined => (life?.takesSet ? text.readout.takesSet : undefined);

@@ -3,7 +3,7 @@ import { computed, type ReadonlySignal } from '@preact/signals';
 import { motion, stroke_mm } from '../app/cycle-motion.ts';
 import { type CycleReading, cycleOf } from '../app/cycle-solve.ts';
 import { hysteresisOf } from '../app/hysteresis-solve.ts';
-import { lineOf } from '../app/lines.ts';
+import { lineOf, marksOf } from '../app/lines.ts';
 import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { rangeOf } from '../charts/chart-data.ts';
@@ -72,7 +72,7 @@ const hysteresisDots = (): PlotDots[] =>
         x: points.map(({ at }) => inShown('speed', at)),
         y: points.map(({ force_N }) => inShown('force', force_N)),
         name: build.name,
-        colour: lineOf(build.id).colour,
+        ...marksOf(build.id),
       },
     ];
   });

@@ -100,7 +100,7 @@ function Table(): JSX.Element {
       <thead>
         <tr>
           <th scope="col">{cyclesRunning.value ? text.cycle.running : whatIsRead()}</th>
-          <BuildHeads builds={driven} />
+          <BuildHeads builds={driven} marked />
         </tr>
       </thead>
       {groups.map((group) => (

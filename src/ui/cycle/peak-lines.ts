@@ -1,7 +1,7 @@
 /** Force at the peak speed of each stroke, over the force curve that knows no lag, in the person's units. */
 import { computed } from '@preact/signals';
 import type { Build } from '../../model/project.ts';
-import { lineOf } from '../app/lines.ts';
+import { lineOf, marksOf } from '../app/lines.ts';
 import { peaksOf } from '../app/peak-solve.ts';
 import type { Direction } from '../app/places.ts';
 import { inShown, unitOfShown } from '../app/quantities.ts';
@@ -48,7 +48,7 @@ const dotsOf = ({ build, at, force_N }: PeakCurve): PlotDots => ({
   x: at.map((speed) => inShown('speed', speed)),
   y: force_N.map((force) => inShown('force', force)),
   name: build.name,
-  colour: lineOf(build.id).colour,
+  ...marksOf(build.id),
 });
 
 /** The curve without lag, as far as the peaks go. */

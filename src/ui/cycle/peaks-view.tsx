@@ -49,7 +49,7 @@ function WayTable({ way }: { way: Direction }): JSX.Element {
       <thead>
         <tr>
           <th scope="col">{words.head(way === 1 ? text.way.compression : text.way.rebound, unitOfShown('force'))}</th>
-          <BuildHeads builds={curves.map(({ build }) => build)} />
+          <BuildHeads builds={curves.map(({ build }) => build)} marked />
         </tr>
       </thead>
       <tbody>

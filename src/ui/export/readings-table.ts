@@ -1,6 +1,6 @@
 /** The readout as a table: its rows as they stand on the page, build beside build. */
 import type { Reading } from '../charts/reading.ts';
-import type { ReadoutGroup, SolvedReading } from '../charts/readout-group.ts';
+import type { ReadoutGroup, ReadoutRow, SolvedReading } from '../charts/readout-group.ts';
 import { text } from '../text/en.ts';
 import type { Row } from './table-text.ts';
 
@@ -24,6 +24,11 @@ export const forClipboard: CellWriter = (shown) => (shown === text.readout.none 
 /** For a file, which is the same everywhere: with decimal points. A comma between digits is never anything else here. */
 export const forFile: CellWriter = (shown) => forClipboard(shown).replace(/(?<=\d),(?=\d)/g, '.');
 
+function inOneCell({ cell, note }: ReadoutRow, reading: SolvedReading): string {
+  const told = note?.(reading);
+  return told ? text.readout.withNote(cell(reading), told) : cell(reading);
+}
+
 const nameOf = ({ build, stale }: Reading): string => (stale ? text.export.lastSolved(build.name) : build.name);
 
 function wayRows({ name, readings, groups }: ReadWay, write: CellWriter): Row[] {
@@ -34,7 +39,9 @@ function wayRows({ name, readings, groups }: ReadWay, write: CellWriter): Row[] 
     const cells = told.map(
       (row): Row => [
         row.name,
-        ...readings.map((reading) => (isSolvedReading(reading) ? write(row.cell(reading)) : text.readout.notSolved)),
+        ...readings.map((reading) =>
+          isSolvedReading(reading) ? write(inOneCell(row, reading)) : text.readout.notSolved,
+        ),
       ],
     );
     return title ? [[title], ...cells] : cells;

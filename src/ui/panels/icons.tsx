@@ -1,5 +1,7 @@
 /** Line icons of the bench, drawn for it; the words stand beside them or in their labels. */
+
 import type { JSX } from 'preact';
+import type { BuildMark } from '../app/palette.ts';
 
 const PATHS = {
   undo: 'M6 4 3 7l3 3 M3 7h6.5a3.5 3.5 0 0 1 0 7H7',
@@ -75,8 +77,26 @@ export function Mark(): JSX.Element {
   );
 }
 
+/** In the middle of a sample. */
+const MARK_PATHS: Readonly<Record<BuildMark, string>> = {
+  'circle-open': 'M13.500 5a3.500 3.500 0 1 0 7 0a3.500 3.500 0 1 0-7 0z',
+  'square-open': 'M13.800 1.800h6.400v6.400h-6.400z',
+  'diamond-open': 'M17 .8 21.200 5 17 9.200 12.800 5z',
+  'triangle-up-open': 'M17 1l4.200 7.500h-8.400z',
+  'triangle-down-open': 'M17 9l4.200-7.500h-8.400z',
+  'cross-open': 'M15.500 1h3v2.500H21v3h-2.500V9h-3V6.500H13v-3h2.500z',
+  'pentagon-open': 'M17 .8l4.200 3-1.600 4.900h-5.200L12.800 3.800z',
+};
+
+interface LineSampleProps {
+  readonly colour: string;
+  readonly dash: string;
+  /** Where the chart has marks beside the line. */
+  readonly mark?: BuildMark;
+}
+
 /** The line of a build as it stands on the charts. */
-export function LineSample({ colour, dash }: { colour: string; dash: string }): JSX.Element {
+export function LineSample({ colour, dash, mark }: LineSampleProps): JSX.Element {
   return (
     <svg class="line-sample" viewBox="0 0 34 10" width="34" height="10" aria-hidden="true">
       <path
@@ -86,6 +106,7 @@ export function LineSample({ colour, dash }: { colour: string; dash: string }): 
         stroke-dasharray={dash === 'solid' ? undefined : dash.replaceAll('px', '')}
         fill="none"
       />
+      {mark && <path class="sample-mark" d={MARK_PATHS[mark]} stroke={colour} stroke-width="1.3" />}
     </svg>
   );
 }

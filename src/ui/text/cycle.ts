@@ -20,7 +20,7 @@ export const cycleWords = {
       head: (way: string, unit: string) => `${way}, ${unit}`,
       stroke: (speed: string, frequency: string) => `${speed} (${frequency})`,
       unfinished: (build: string, why: string) => `${build} could not be driven by every stroke: ${why}`,
-      note: 'Circles: force at the peak speed of strokes of one length, from slow up to the frequency set. Lines: the force curve at the place in the stroke, without lag. Where the circles leave the lines, oil that compresses, gas and the check lag behind.',
+      note: 'Marks: force at the peak speed of strokes of one length, from slow up to the frequency set. Lines: the force curve at the place in the stroke, without lag. Where the marks leave the lines, oil that compresses, gas and the check lag behind.',
       svg: 'Peaks as SVG',
       png: 'Peaks as PNG',
       picture: 'Force at peak speed',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildColour, buildDash, colourIndex } from '../../../../src/ui/app/palette.ts';
+import { buildColour, buildDash, buildMark, colourIndex } from '../../../../src/ui/app/palette.ts';
 
 /** Relative luminance and contrast as WCAG 2.2 defines them (from memory). */
 function luminance(hex: string): number {
@@ -33,5 +33,7 @@ describe('colours of builds', () => {
   it('are not the only mark: the baseline has a line of its own', () => {
     expect(buildDash(-1, true)).not.toBe(buildDash(0, false));
     expect(new Set([0, 1, 2, 3].map((at) => buildDash(at, false))).size).toBe(4);
+    // Points have no dash: seven forms.
+    expect(new Set([buildMark(-1, true), ...COLOURS.map((at) => buildMark(at, false))]).size).toBe(7);
   });
 });

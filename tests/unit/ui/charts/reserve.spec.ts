@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ForcePoint } from '../../../../src/ui/app/solved.ts';
-import { lifeReserve, yieldReserve } from '../../../../src/ui/charts/reserve.ts';
+import { lifeReserve, setNote, yieldReserve } from '../../../../src/ui/charts/reserve.ts';
 
 const pointWith = (fatigue: number, yields: number): ForcePoint =>
   ({
@@ -22,7 +22,9 @@ describe('reserves at the cursor', () => {
   });
 
   it('warn of a set', () => {
-    expect(yieldReserve(pointWith(0.8, 1.25), write)).toBe('0.80 (no. 1): will take a set');
+    expect(yieldReserve(pointWith(0.8, 1.25), write)).toBe('0.80 (no. 1)');
+    expect(setNote(pointWith(0.8, 1.25))).toBe('will take a set');
+    expect(setNote(pointWith(0.8, 0.5))).toBeUndefined();
   });
 
   it('are ample where next to nothing is used, and a dash where no strength is known', () => {

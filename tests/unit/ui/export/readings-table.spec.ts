@@ -13,6 +13,12 @@ const groups: ReadoutGroup[] = [
     rows: [
       { id: 'force', name: 'Force, N', cell: ({ point: p }) => `${p.force_N}`.replace('-', '−') },
       { id: 'none', name: 'Stress, MPa', cell: () => '–' },
+      {
+        id: 'yield',
+        name: 'Yield reserve',
+        cell: () => '0.80',
+        note: ({ isBaseline }) => (isBaseline ? undefined : 'will take a set'),
+      },
       { id: 'never', name: 'Stop, N', cell: () => '1', when: () => false },
     ],
   },
@@ -22,7 +28,7 @@ const groups: ReadoutGroup[] = [
 
 describe('the readout as a table', () => {
   const readings = [
-    { build: build('a', 'Stock'), point: point(-1), isBaseline: false, stale: false },
+    { build: build('a', 'Stock'), point: point(-1), isBaseline: true, stale: false },
     { build: build('b', 'Custom'), point: point(-2), isBaseline: false, stale: true },
     { build: build('c', 'Lost'), isBaseline: false, stale: false },
   ];
@@ -39,6 +45,7 @@ describe('the readout as a table', () => {
       ['Rebound', 'Stock', 'Custom (as last solved)', 'Lost'],
       ['Force, N', '-1000', '-2000', 'not solved'],
       ['Stress, MPa', '', '', 'not solved'],
+      ['Yield reserve', '0.80', '0.80: will take a set', 'not solved'],
       ['Base valve'],
       ['Drop, bar', '2.5', '2.5', 'not solved'],
       ['Estimates.'],
