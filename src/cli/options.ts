@@ -1,6 +1,7 @@
 /** The one table of commands and options: the help, the checks of a command line and the exit codes come from it. */
 import { type Command, EXIT, type ExitCode } from './command.ts';
 import { checkCommand } from './commands/check.ts';
+import { compare } from './commands/compare.ts';
 import { cycle, HYSTERESIS_SPEED } from './commands/cycle.ts';
 import { flow } from './commands/flow.ts';
 import { fluid, WEIGHT } from './commands/fluid.ts';
@@ -62,6 +63,21 @@ export const COMMANDS: readonly Command[] = [
     ],
     oneOf: ['json', 'csv'],
     run: force,
+  },
+  {
+    name: 'compare',
+    input: 'PROJECT',
+    summary: 'how much firmer builds are than the baseline, in newtons and as a share of its force without the gas',
+    example: 'project.json --speeds-m-s=-1,-0.3,-0.1,0.1,0.3,1',
+    options: [
+      ...CURVE.filter((option) => option !== BUILD_CHOICE),
+      { ...BUILD_CHOICE, help: 'id or name of the one build to compare; all unless said otherwise' },
+      THEORY,
+      JSON_OUTPUT,
+      CSV_OUTPUT,
+    ],
+    oneOf: ['json', 'csv'],
+    run: compare,
   },
   {
     name: 'pressures',

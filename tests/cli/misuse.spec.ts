@@ -38,7 +38,7 @@ describe.concurrent('misuse', () => {
     [['check', FOLDER], 'this is a folder'],
     [
       ['lft', STACK],
-      'the commands are lift, force, pressures, flow, cycle, fit, fluid, search, merge, tolerance, sheet, check',
+      'the commands are lift, force, compare, pressures, flow, cycle, fit, fluid, search, merge, tolerance, sheet, check',
     ],
     [['--constructor'], 'no command'],
     [['__proto__', STACK], 'no command'],
