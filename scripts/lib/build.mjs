@@ -7,18 +7,29 @@ import { isStale } from './stale.mjs';
 export const BENCH_FOLDER = join(ROOT, 'dist/bench');
 export const CLI_BUNDLE = join(ROOT, 'dist/cli/shimwright.js');
 
-const SHARED = ['package.json', 'package-lock.json', 'scripts/lib', 'src/units', 'src/model', 'src/solver', 'src/demo'];
-const BENCH_SOURCES = [
+const SHARED = [
+  'package.json',
+  'package-lock.json',
+  'scripts/lib',
+  'src/units',
+  'src/model',
+  'src/measured',
+  'src/sheet',
+  'src/solver',
+];
+/** Files and folders that a build depends on, from the root. */
+export const BENCH_SOURCES = [
   ...SHARED,
   'index.html',
   'public',
   'vite.config.ts',
+  'src/demo',
   'src/ui',
   'src/proof',
   'workers',
   'reference-cases',
 ];
-const CLI_SOURCES = [...SHARED, 'vite.cli.config.ts', 'src/cli'];
+export const CLI_SOURCES = [...SHARED, 'vite.cli.config.ts', 'src/cli'];
 
 /** @param {readonly string[]} sources */
 const inRoot = (sources) => sources.map((source) => join(ROOT, source));

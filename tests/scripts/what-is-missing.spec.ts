@@ -1,9 +1,11 @@
 import { chmodSync, rmSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { BENCH_SOURCES, CLI_SOURCES } from '../../scripts/lib/build.mjs';
 import { findChromium } from '../../scripts/lib/chromium.mjs';
 import { missingPackages } from '../../scripts/lib/install.mjs';
 import { isStale } from '../../scripts/lib/stale.mjs';
+import { buildGraph, reachedFrom, readSources } from '../architecture/import-graph.ts';
 import { temporaryFolder } from '../helpers/temporary-folder.ts';
 
 describe('missingPackages', () => {
@@ -95,5 +97,19 @@ describe('findChromium', () => {
   it('passes over a file that does not run', () => {
     const folder = temporaryFolder({ chromium: 'no program' });
     expect(findChromium({ PATH: folder })).not.toBe(join(folder, 'chromium'));
+  });
+});
+
+describe('the sources that make a build stale', () => {
+  const graph = buildGraph(readSources('src', 'workers'));
+  const workers = [...graph.keys()].filter((file) => file.endsWith('.worker.ts'));
+
+  it.each([
+    ['the command line', CLI_SOURCES, ['src/cli/main.ts'], 'src/measured/table.ts'],
+    ['the bench', BENCH_SOURCES, ['src/ui/main.tsx', ...workers], 'src/sheet/build-sheet.ts'],
+  ])('of %s hold every file that comes along', (_, sources, entries, one) => {
+    const needed = entries.flatMap((entry) => [...reachedFrom(graph, entry).keys()]).filter((file) => graph.has(file));
+    expect(needed).toContain(one);
+    expect(needed.filter((file) => !sources.some((source) => file.startsWith(`${source}/`)))).toEqual([]);
   });
 });
