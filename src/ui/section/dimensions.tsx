@@ -6,27 +6,37 @@ import { show, showLength } from '../app/quantities.ts';
 import { text } from '../text/en.ts';
 import type { Plan, Side } from './plan.ts';
 import { PIXELS_PER_MM } from './scale.ts';
-import { NARROW_PX, type Sheet } from './sheet.ts';
+import { legendOf, NARROW_PX, type Sheet } from './sheet.ts';
 
 /** Round lengths for the bar that stands for the heights [mm]. */
 const BAR_HEIGHTS = [0.1, 0.2, 0.5, 1, 2, 5] as const;
 const TALLEST_BAR_PX = 26;
-const RADIAL_BAR_MM = 5;
+/** Round lengths for the bar that stands for the radii [mm]. */
+const BAR_RADII = [0.5, 1, 2, 5] as const;
+/** Its length in words, and air to the legend [px]. */
+const BAR_WORDS_PX = 56;
+
+function longestBar(sheet: Sheet, left: number): number {
+  const { right, width } = legendOf(sheet);
+  const room = right - width - BAR_WORDS_PX - left;
+  return BAR_RADII.filter((mm) => mm * sheet.pixelsPerMm <= room).at(-1) ?? BAR_RADII[0];
+}
 
 /** Two bars of round length, one along the radius and one along the heights, and the scale of each in words. */
 export function ScaleMark({ sheet }: { sheet: Sheet }): JSX.Element {
   const words = text.sectionView;
-  const long = RADIAL_BAR_MM * sheet.pixelsPerMm;
+  const left = sheet.axisX - (sheet.extent === 'full' ? sheet.x(sheet.boreRadius_mm) - 14 : -14);
+  const long_mm = longestBar(sheet, left);
+  const long = long_mm * sheet.pixelsPerMm;
   const height_mm = BAR_HEIGHTS.filter((mm) => mm * sheet.axialPixelsPerMm <= TALLEST_BAR_PX).at(-1) ?? BAR_HEIGHTS[0];
   const high = height_mm * sheet.axialPixelsPerMm;
   // Beside the bars, or under them where the legend stands beside.
   const place = sheet.width >= NARROW_PX ? { x: long + 5, y: -22 } : { x: 0, y: 17 };
-  const left = sheet.axisX - (sheet.extent === 'full' ? sheet.x(sheet.boreRadius_mm) - 14 : -14);
   return (
     <g class="scale-mark" transform={`translate(${left} 42)`} data-axial={sheet.axial}>
       <path d={`M0 ${-high}H4M2 ${-high}V0H${long}M${long} -3V3`} />
       <text x={long + 5} y={4}>
-        {showLength(RADIAL_BAR_MM)}
+        {showLength(long_mm)}
       </text>
       <text x={7} y={Math.min(-high / 2 + 4, -8)}>
         {showLength(height_mm)}

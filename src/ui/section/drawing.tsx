@@ -15,7 +15,7 @@ import { PartWalk } from './part-walk.tsx';
 import { type Plan, planOf } from './plan.ts';
 import { axialFactor, markPart } from './section-choices.ts';
 import { sectionParts } from './section-parts.ts';
-import { laySheet, NARROW_PX, type Sheet } from './sheet.ts';
+import { laySheet, legendOf, NARROW_PX, type Sheet } from './sheet.ts';
 import { StressGradients, StressLegend } from './stress-shading.tsx';
 import { TitleBlock } from './title-block.tsx';
 import { type Ghost, ValveHalf } from './valve-half.tsx';
@@ -110,7 +110,6 @@ const pointAt = ({ target }: PointerEvent): void => {
 function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): JSX.Element {
   const { stack, damper, outlines, waved } = section;
   const where = text.placeOf(damper.layout, place.value).name;
-  const wall = sheet.axisX + sheet.x(damper.boreDiameter_mm / 2);
   return (
     <svg
       role="img"
@@ -126,7 +125,7 @@ function Picture({ sheet, section }: { sheet: Sheet; section: DrawnSection }): J
       <Defs sheet={sheet} section={section} />
       <Halves plan={planOf(sheet, section)} />
       <ScaleMark sheet={sheet} />
-      <StressLegend section={section} right={wall - 14} width={sheet.width < NARROW_PX ? 100 : 150} />
+      <StressLegend section={section} {...legendOf(sheet)} />
     </svg>
   );
 }

@@ -6,6 +6,9 @@ export type Extent = 'full' | 'half';
 
 /** Narrower sheets have no room for scale and legend side by side [px]. */
 export const NARROW_PX = 440;
+/** Of the bar of the legend, and how far within the wall it ends [px]. */
+const LEGEND_PX = { narrow: 100, wide: 150 } as const;
+const LEGEND_INSET = 14;
 
 export interface Sheet extends SectionScale {
   readonly width: number;
@@ -21,7 +24,11 @@ export interface Sheet extends SectionScale {
 
 /** Room above the stack for the clamp nut, below the hub plane for the body, beside the bore for the tube [px]. */
 const BESIDE = 12;
-const above = (height: number, captions: boolean): number => (captions ? 90 : Math.min(84, height * 0.17));
+const above = ({ height, extent, captions }: SheetRequest): number => {
+  if (captions) return 90;
+  // Scale and legend stand over the one half, and the post and the numbers of the oil below them.
+  return extent === 'half' ? 102 : Math.min(84, height * 0.17);
+};
 const below = (height: number): number => Math.min(150, height * 0.26);
 /** In a half section the axis stands this far from the edge, so that the post shows across it [px]. */
 const AXIS_INSET = 34;
@@ -39,10 +46,10 @@ export interface SheetRequest {
 }
 
 export function laySheet(request: SheetRequest): Sheet {
-  const { width, height, extent, boreRadius_mm, top_mm, axial, captions = false } = request;
+  const { width, height, extent, boreRadius_mm, top_mm, axial } = request;
   const span_mm = extent === 'full' ? boreRadius_mm * 2 : boreRadius_mm;
   const width_px = extent === 'full' ? width - 2 * BESIDE : width - BESIDE - AXIS_INSET;
-  const room = { width_px, height_px: height - above(height, captions) - below(height) };
+  const room = { width_px, height_px: height - above(request) - below(height) };
   const scale = chooseScale(span_mm, top_mm, room, axial);
   const drawn = span_mm * scale.pixelsPerMm;
   const axisX = extent === 'full' ? width / 2 : AXIS_INSET + Math.max(0, (width_px - drawn) / 2);
@@ -59,6 +66,17 @@ export function laySheet(request: SheetRequest): Sheet {
     y: (z_mm) => hubY - z_mm * scale.axialPixelsPerMm,
   };
 }
+
+/** Where the bar of the legend ends, and how long it is [px]. */
+export const legendOf = ({
+  axisX,
+  width,
+  x,
+  boreRadius_mm,
+}: Sheet): { readonly right: number; readonly width: number } => ({
+  right: axisX + x(boreRadius_mm) - LEGEND_INSET,
+  width: width < NARROW_PX ? LEGEND_PX.narrow : LEGEND_PX.wide,
+});
 
 /** Depths of body and grooves as drawn: fixed on the sheet, whatever the scale [px to mm]. */
 export function schematicDepths(sheet: Sheet): Depths {
