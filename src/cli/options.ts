@@ -13,6 +13,7 @@ import { ANSWERS, DEFAULTS, JSON_LINES, merge, SEED, SHARD, STARTS, STEPS, searc
 import { sheetCommand } from './commands/sheet.ts';
 import { CYCLES, FREQUENCIES, STROKE, TRACE } from './cycle-motion.ts';
 import { FIT_COMMAND } from './fit-options.ts';
+import { STACK, STACK_PLACES } from './lift-stack.ts';
 import { POSITIONS, TEMPERATURES } from './occasions.ts';
 import { AIM, DIAMETERS, KEEP_FACE, LIMITS, STACKS, THICKNESSES } from './search-question.ts';
 import {
@@ -31,15 +32,17 @@ export const COMMANDS: readonly Command[] = [
   {
     name: 'lift',
     input: 'FILE',
-    summary: 'lift and stress of the stack in a stack file, at each pressure',
+    summary: 'lift and stress of one stack, of a stack file or of a build in a project, at each pressure',
     example: 'stack.json --pressures-MPa 0.1,0.2,0.4',
     options: [
       {
         name: PRESSURES,
         value: 'LIST',
         required: true,
-        help: 'pressures on the pressure zone in MPa, such as 0.1,0.2',
+        help: 'pressures on the pressure zone in MPa, such as 0.1,0.2; 0.1 MPa is 1 bar',
       },
+      { name: STACK, value: 'PLACE', choices: STACK_PLACES, help: 'of a project: which of its stacks' },
+      { ...BUILD_CHOICE, help: `of a project: ${BUILD_CHOICE.help}` },
       THEORY,
       { name: STRESS, help: 'also the peak stress of every shim, where it is, and its reserves of life and of yield' },
       JSON_OUTPUT,

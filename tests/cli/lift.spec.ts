@@ -138,7 +138,7 @@ describe.concurrent('shimwright lift', () => {
     [fixtureText(STACK_FIXTURE).replace('16, "thickness', '6, "thickness'), '[stack.shim.below-clamp]'],
     [fixtureText(STACK_FIXTURE).slice(0, 200), '[document.json]'],
     [fixtureText(STACK_FIXTURE).padEnd(5_000_000), '[document.too-large]'],
-    [fixtureText('project-v1.shimwright.json'), 'wanted "shimwright/stack"'],
+    ['{ "format": "shimwright/other", "version": 1 }', 'wanted "shimwright/project" or "shimwright/stack"'],
   ])('refuses a broken stack file (%#)', async (text, message) => {
     const { code, stdout, stderr } = await runCli(['lift', '-', '--pressures-MPa', '0.1'], text);
     expect({ code, stdout }).toEqual({ code: 2, stdout: '' });

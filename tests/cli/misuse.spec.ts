@@ -23,7 +23,7 @@ describe.concurrent('misuse', () => {
     ],
     [
       ['lift', STACK, '--pressures-MPa', '0.1', '--presure', '2'],
-      'lift has no option --presure; it has --pressures-MPa, --theory, --stress, --json, --csv',
+      'lift has no option --presure; it has --pressures-MPa, --stack, --build, --theory, --stress, --json, --csv',
     ],
     [['lift', STACK, '--pressures', '0.1'], 'lift has no option --pressures; meant may be --pressures-MPa'],
     [['lift', STACK, '--pressures-MPa', '0.1', '-j'], 'lift has no option -j'],

@@ -1,12 +1,10 @@
-/** `shimwright lift`: lift and stress of one stack at a list of pressures. */
-import { decodeStackFile } from '../../model/codec.ts';
+/** `shimwright lift`: lift and stress of one stack, of a stack file or of a project, at a list of pressures. */
 import {
   type ConvergedLift,
   type LiftPoint,
   type LiftResult,
   type StackInput,
   solveLift,
-  stackFromFile,
   type TheoryChoice,
   type Wave,
   type Waviness,
@@ -14,7 +12,7 @@ import {
 import { fromSI } from '../../units/convert.ts';
 import { pascalsFromMegapascals } from '../../units/si.ts';
 import { EXIT, type Form, type Outcome, type Request } from '../command.ts';
-import { readDocument } from '../input.ts';
+import { stackToLift } from '../lift-stack.ts';
 import { numberList } from '../number-list.ts';
 import { csv } from '../render/csv.ts';
 import { json } from '../render/json.ts';
@@ -165,7 +163,7 @@ function asCsv(rows: readonly Row[], shimCount: number): string {
 
 export async function lift({ file, values, width }: Request): Promise<Outcome> {
   const pressures_MPa = numberList(values.get(PRESSURES) ?? '', PRESSURES, { from: 0, unit: 'MPa' });
-  const stack = stackFromFile(await readDocument(file, decodeStackFile));
+  const stack = await stackToLift(file, values);
   const pressures_Pa = pressures_MPa.map(pascalsFromMegapascals);
   const profiles = values.has(STRESS);
   // The closed state comes last: a swing starts from it.
