@@ -101,6 +101,19 @@ describe.concurrent('shimwright fluid', () => {
     expect(plain.stdout.split('\r\n')[0]).toBe(keys.slice(0, 6).join(','));
   });
 
+  it('names temperature, pressure and air before the rest in the table, and in each of its blocks', async () => {
+    const words = ['fluid', '-', '--temperature', '20,60', '--pressures-bar', '5', '--air-percent', '7'];
+    const [whole, narrow] = await Promise.all([
+      runCli(words, projectWith(TWO_POINTS)),
+      runCli(words, projectWith(TWO_POINTS), '60'),
+    ]);
+    expect(whole.stdout).toMatch(/^oil °C +pressure bar gauge +free air vol % +viscosity cSt/);
+    expect(whole.stdout).toMatch(/bulk modulus GPa +density there kg\/m3\n +20 +5 +7 /);
+    const blocks = narrow.stdout.split('\n\n');
+    expect(blocks.length).toBeGreaterThan(1);
+    for (const block of blocks) expect(block).toMatch(/\n +20 +5 +7 .*\n +60 +5 +7 /);
+  });
+
   it('refuses air without a pressure, and a pressure below none', async () => {
     const [air, vacuum] = await Promise.all([
       runCli(['fluid', '-', '--air-percent', '1'], projectWith(TWO_POINTS)),

@@ -52,6 +52,10 @@ describe('shimwright search', () => {
       const alone = await runHere(['merge', lines]);
       expect(alone.exit).toBe(1);
       expect(alone.talk.join()).toContain('missing: 1');
+      const narrow = (await runHere(['merge', lines], 40)).result;
+      expect(Math.max(...narrow.split('\n').map((line) => line.length))).toBeLessThanOrEqual(40);
+      const shims = (text: string) => text.slice(text.indexOf('\n1  compression:')).replace(/\s+/g, ' ');
+      expect(shims(narrow)).toBe(shims(alone.result));
       const other = await runHere([...words, '--seed=9']);
       writeFileSync(lines, part.result + other.result);
       expect((await runHere(['merge', lines])).talk.join()).toContain('line 2 is of another search');

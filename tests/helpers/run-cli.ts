@@ -37,8 +37,8 @@ export function runCli(words: readonly string[], input: string | Buffer = '', co
 }
 
 /** The same in this process, its parts and its result as one text. */
-export async function runHere(words: readonly string[]): Promise<Outcome> {
+export async function runHere(words: readonly string[], width = Number.POSITIVE_INFINITY): Promise<Outcome> {
   const parts: string[] = [];
-  const outcome = await run(words, { emit: (part) => parts.push(part), width: Number.POSITIVE_INFINITY });
+  const outcome = await run(words, { emit: (part) => parts.push(part), width });
   return { ...outcome, result: `${parts.join('')}${outcome.result}` };
 }

@@ -1,7 +1,7 @@
 /** The columns of `shimwright fluid` for oil under pressure, with air in it. */
 import type { Fluid } from '../../model/project.ts';
 import { aeratedOilFromDocument, airShare, densityAtPressure, effectiveBulkModulus } from '../../solver/index.ts';
-import { fromSI } from '../../units/convert.ts';
+import { fromSI, tidy } from '../../units/convert.ts';
 import { absoluteFromGauge, pascalsFromBars } from '../../units/si.ts';
 import { UsageError, type Values } from '../command.ts';
 import { numberList } from '../number-list.ts';
@@ -63,7 +63,7 @@ export function squeezeCells(
   const p = absoluteFromGauge(pascalsFromBars(gaugePressure_bar));
   return [
     gaugePressure_bar,
-    oil.airFraction * 100,
+    tidy(oil.airFraction * 100),
     airShare(oil, p) * 100,
     fromSI(effectiveBulkModulus(oil, p), 'pressure', 'GPa'),
     densityAtPressure(oil, density_kg_m3, p),

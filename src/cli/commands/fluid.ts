@@ -86,6 +86,13 @@ function reachRemarks(oil: Fluid, temperatures_degC: readonly number[]): string[
   ];
 }
 
+/** What a row is asked at comes first in the table: temperature, pressure and free air. */
+function named<Entry>(row: readonly Entry[]): Entry[] {
+  const [temperature, ...oil] = row.slice(0, KEYS.length);
+  const [pressure, air, ...there] = row.slice(KEYS.length);
+  return [temperature, pressure, air, ...oil, ...there];
+}
+
 export async function fluid({ file, values, width }: Request): Promise<Outcome> {
   const weights = remarks(values.get(WEIGHT));
   const { fluid: oil } = await readDocument(file, decodeProject);
@@ -102,6 +109,9 @@ export async function fluid({ file, values, width }: Request): Promise<Outcome> 
     const result = json({ format: 'shimwright/fluid', version: 1, name: oil.name, points });
     return { exit: EXIT.done, result, talk };
   }
-  const headings = [...HEADINGS, ...(squeezed.length > 0 ? SQUEEZE_HEADINGS : [])];
-  return { exit: EXIT.done, result: textTable(headings, rows, { width }), talk };
+  const table =
+    squeezed.length > 0
+      ? textTable(named([...HEADINGS, ...SQUEEZE_HEADINGS]), rows.map(named), { width, names: 3 })
+      : textTable(HEADINGS, rows, { width });
+  return { exit: EXIT.done, result: table, talk };
 }

@@ -6,6 +6,7 @@ import type { FoundStacks, StackPlace } from '../../solver/index.ts';
 import type { Form } from '../command.ts';
 import { bar } from '../quantities.ts';
 import type { SearchLine } from '../search-lines.ts';
+import { fold } from './fold.ts';
 import { json } from './json.ts';
 import { type Heading, textTable } from './text-table.ts';
 
@@ -29,7 +30,7 @@ export function renderFound(lines: readonly SearchLine[], count: number, { value
     ['gas margin', 'bar'],
   ];
   const table = textTable(header, best.map(cells), { width });
-  return `${table}\n${best.map(stacks).join('')}`;
+  return `${table}\n${best.map((found, i) => stacks(found, i, width)).join('')}`;
 }
 
 const cells = ({ judgement, changes }: FoundStacks, i: number) => [
@@ -50,11 +51,14 @@ const STACK_OF: Readonly<Record<ValvePlace, StackPlace>> = {
   baseCompression: 'base',
 };
 
-const stacks = ({ shims, judgement: { theories } }: FoundStacks, i: number): string =>
+/** One paragraph a stack, within the screen. */
+const stacks = ({ shims, judgement: { theories } }: FoundStacks, i: number, width: number): string =>
   Object.entries(shims)
     .map(([place, rows]) => {
       const stack = STACK_OF[place as ValvePlace];
       const theory = theories?.[stack];
-      return `${i + 1}  ${stack}: ${listed(rows)}${theory ? `; by ${theory}` : ''}\n`;
+      const words = `${stack}: ${listed(rows)}${theory ? `; by ${theory}` : ''}`;
+      const number = `${i + 1}  `;
+      return `${number}${fold(words, width - number.length).join(`\n${' '.repeat(number.length)}`)}\n`;
     })
     .join('');
