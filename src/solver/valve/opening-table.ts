@@ -56,7 +56,7 @@ export function openingTable(
   const { samples: bent, kinks_Pa } = findFloatKinks(scouted, stack.float, solve);
   const cracking = findCracking(bent, solve);
   const bends = { crackingPressure_Pa: cracking.pressure_Pa, kinks_Pa };
-  const samples = refineSamples(cracking.samples, bends, solve);
+  const samples = refineSamples(cracking.samples, bends, solve, theory);
   const { points, failures } = samples;
   return {
     table: { theory, pressure_Pa: points.map(({ pressure_Pa }) => pressure_Pa), points, failures },

@@ -1,7 +1,9 @@
 /**
  * Points of an opening table where its curve needs them. How far the curve through all other points is off at one of them tells how
  * far it may be off beside it: where that is more than the tolerance, the intervals on both sides are halved. So a kink that nothing else
- * tells of (a second stage that is reached, waves that begin) is closed in from both sides until it hides no more.
+ * tells of (a second stage that is reached, waves that begin) is closed in from both sides until it hides no more. Stacks that wave
+ * have kinks so near to each other that one interval may hide two, which tell of themselves on neither side: there none rises by more
+ * than a share of the largest opening, nor to more than twice its pressure.
  *
  * symbol  unit  meaning
  * p       Pa    mean pressure on the pressure zone
@@ -9,7 +11,7 @@
  */
 import { kinkedCurve } from '../numeric/kinked-curve.ts';
 import type { Interpolant } from '../numeric/pchip.ts';
-import type { ConvergedLift, LiftResult } from '../types.ts';
+import type { ConvergedLift, LiftResult, Theory } from '../types.ts';
 import { isClosed, type StackSamples, withPressures } from './stack-samples.ts';
 
 const MAX_POINTS = 28;
@@ -20,6 +22,9 @@ const TOLERANCE = 0.002;
 const NEGLIGIBLE_OPENING = 0.02;
 /** Error in an interval, as a share of the one that its ends would have without them: a smooth curve has less, a kink more. */
 const LEFT_BESIDE = 0.35;
+/** Of the largest opening, between two points of a stack that may wave, and of the pressure [-]. */
+const GREATEST_RISE = 0.2;
+const GREATEST_RATIO = 2;
 
 type Solve = (pressures_Pa: readonly number[]) => LiftResult;
 
@@ -31,10 +36,11 @@ export interface Bends {
   readonly kinks_Pa: readonly number[];
 }
 
-export function refineSamples(start: StackSamples, bends: Bends, solve: Solve): StackSamples {
+export function refineSamples(start: StackSamples, bends: Bends, solve: Solve, theory: Theory): StackSamples {
+  const mayWave = theory === 'port-periodic';
   let samples = start;
   while (samples.points.length < MAX_POINTS) {
-    const next = nextPressures(samples, bends).slice(0, MAX_POINTS - samples.points.length);
+    const next = nextPressures(samples, bends, mayWave).slice(0, MAX_POINTS - samples.points.length);
     const before = samples.points.length;
     if (next.length > 0) samples = withPressures(samples, solve, next);
     if (samples.points.length <= before) return samples;
@@ -42,18 +48,24 @@ export function refineSamples(start: StackSamples, bends: Bends, solve: Solve): 
   return samples;
 }
 
-/** While open points are few: all midpoints. Later: those of the two intervals with the largest error. */
-function nextPressures({ points }: StackSamples, bends: Bends): number[] {
+/** While open points are few: all midpoints. Later: those of the two intervals with the largest error, or else of those that rise too far. */
+function nextPressures({ points }: StackSamples, bends: Bends, mayWave: boolean): number[] {
   const { p, h } = knotsOf(points, bends);
   const middles = p.slice(1).map((high, i) => between(p[i], high));
   if (middles.length < MIN_OPEN_POINTS) return middles;
   const errors = errorsWithout(p, h, bends.kinks_Pa);
-  return middles
+  const wrong = middles
     .map((middle, i) => ({ middle, error: LEFT_BESIDE * Math.max(errors[i], errors[i + 1]) }))
     .filter(({ error }) => error > TOLERANCE)
     .sort((a, b) => b.error - a.error)
     .slice(0, 2)
     .map(({ middle }) => middle);
+  if (wrong.length > 0 || !mayWave) return wrong;
+  const largest = h[h.length - 1];
+  const isWide = (i: number): boolean =>
+    h[i + 1] - h[i] > GREATEST_RISE * largest ||
+    (p[i + 1] > GREATEST_RATIO * p[i] && h[i + 1] > NEGLIGIBLE_OPENING * largest);
+  return middles.filter((_, i) => isWide(i));
 }
 
 /**
