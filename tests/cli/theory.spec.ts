@@ -25,7 +25,7 @@ async function json(...words: string[]) {
 it('is auto unless said otherwise, with every command that takes a theory', () => {
   const takers = COMMANDS.filter(({ options }) => options.some(({ name }) => name === 'theory'));
   expect(takers.map(({ name }) => name)).toEqual([
-    ...['lift', 'force', 'pressures', 'flow', 'cycle', 'fit', 'search', 'tolerance', 'sheet'],
+    ...['lift', 'force', 'compare', 'pressures', 'flow', 'cycle', 'fit', 'search', 'tolerance', 'sheet'],
   ]);
   for (const { options } of takers) {
     const theory = options.find(({ name }) => name === 'theory');
