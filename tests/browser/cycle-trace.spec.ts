@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { text } from '../../src/ui/text/en.ts';
-import { barriers, onBench, SCREENS } from './bench-page.ts';
+import { barriers, onBench, paste, SCREENS } from './bench-page.ts';
 
 const words = text.cycle.trace;
 const written = (page: Page) => page.getByLabel(words.title, { exact: true });
@@ -130,6 +130,45 @@ describe('the cycle along a trace', () => {
       expect(await page.locator('.trace-note strong').textContent()).toBe('gravel.csv');
       await page.getByRole('button', { name: words.cancel, exact: true }).click();
       expect(await written(page).count()).toBe(0);
+    }));
+
+  it('of 20,000 lines is told in place of filling the box, a fault by its line, and drawn with as many points as a chart can show', () =>
+    onBench(async (page) => {
+      // Beats of two sines, 5 ms a moment.
+      const rows = Array.from({ length: 20_000 }, (_, i) => {
+        const t = i / 200;
+        return `${t.toFixed(3)},${(40 + 12 * Math.sin(7 * t) + 8 * Math.sin(17 * t)).toFixed(4)}`;
+      });
+      const lines = ['time_s,position_mm', ...rows];
+      await onTrace(page);
+      await paste(page, '.trace-form textarea', lines.with(14_999, '74.990,far').join('\n'));
+      await expect.poll(() => page.locator('.long-trace p').textContent()).toBe(words.long(20_001));
+      expect(await written(page).inputValue()).toBe('');
+      expect(await written(page).isVisible()).toBe(false);
+      await follow(page).click();
+      await expect.poll(() => fault(page).textContent()).toContain('line 15000, position_mm');
+      expect(await page.locator('.long-trace .faulty').textContent()).toBe('74.990,far');
+      expect(await barriers(page)).toEqual([]);
+      await page.getByRole('button', { name: words.clear, exact: true }).click();
+      expect(await written(page).isVisible()).toBe(true);
+      await paste(page, '.trace-form textarea', lines.join('\n'));
+      await follow(page).click();
+      await page.locator('.trace-note', { hasText: '20000 moments' }).waitFor();
+      await expect.poll(() => energy(page), { timeout: 60_000 }).toMatch(/^\d+\.\d+$/);
+      await page.locator('[data-chart=cycle-speed] path.js-line').nth(1).waitFor();
+      const drawn = await page
+        .locator('[data-chart=cycle-time] .plot-board')
+        .evaluate((board) =>
+          (board as unknown as { data: { x: number[]; y: number[] }[] }).data.map(({ x, y }) => [
+            x.length,
+            Math.max(...y),
+          ]),
+        );
+      expect(drawn).toHaveLength(2);
+      for (const [points] of drawn) expect(points).toBeLessThanOrEqual(3000);
+      // No peak is lost by it.
+      const largest = Number(await page.locator('[data-row=largest] td').nth(1).textContent());
+      expect(Math.abs(drawn[1][1] - largest)).toBeLessThanOrEqual(0.5);
     }));
 
   it.each(SCREENS)('is without barriers and keeps to the page at %i (%s)', (width, colorScheme) =>

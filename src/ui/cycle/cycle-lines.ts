@@ -8,6 +8,7 @@ import { inShown, type ShownKind, unitOfShown } from '../app/quantities.ts';
 import { visibleBuilds } from '../app/store.ts';
 import { rangeOf } from '../charts/chart-data.ts';
 import type { PlotDots, PlotLine, PlotView } from '../charts/plot-layout.ts';
+import { thinned } from '../charts/thin.ts';
 import { text } from '../text/en.ts';
 
 export type LoopAxis = 'time' | 'position' | 'speed';
@@ -19,6 +20,9 @@ interface Across {
   /** With nothing driven yet. */
   readonly empty: () => [number, number];
 }
+
+/** Of a line; a chart has fewer pixels across. */
+const MOST_POINTS = 3000;
 
 const inUnit = (kind: ShownKind) => (si: number) => inShown(kind, si);
 
@@ -43,10 +47,12 @@ function linesOver({ of, shown }: Across): PlotLine[] {
     const { reading, stale } = cycleOf(build);
     if (!reading) return [];
     const { loop } = reading;
+    const along = of(loop);
+    const kept = thinned(along, loop.force_N, MOST_POINTS);
     return [
       {
-        x: Array.from(of(loop), shown),
-        y: Array.from(loop.force_N, (value) => inShown('force', value)),
+        x: kept.map((k) => shown(along[k])),
+        y: kept.map((k) => inShown('force', loop.force_N[k])),
         name: build.name,
         ...lineOf(build.id),
         width: 2,
@@ -86,10 +92,12 @@ function rangeAcross(lines: readonly PlotLine[]): [number, number] | undefined {
   return [low - room, high + room];
 }
 
-const viewOver = (axis: LoopAxis) =>
-  computed<PlotView>(() => {
-    const across = ACROSS[axis];
-    const lines = linesOver(across);
+function viewOver(axis: LoopAxis): ReadonlySignal<PlotView> {
+  const across = ACROSS[axis];
+  // Apart from the marks, which come and go while a speed is typed.
+  const drawn = computed(() => linesOver(across));
+  return computed<PlotView>(() => {
+    const lines = drawn.value;
     return {
       areas: [],
       lines,
@@ -100,6 +108,7 @@ const viewOver = (axis: LoopAxis) =>
       yTitle: text.chart.forceAxis(unitOfShown('force')),
     };
   });
+}
 
 export const loopViews: Readonly<Record<LoopAxis, ReadonlySignal<PlotView>>> = {
   time: viewOver('time'),

@@ -11,7 +11,12 @@ import { text } from '../text/en.ts';
 /** An hour at ten moments a second; a longer file is a mistake. */
 const MOST_BYTES = 1024 * 1024;
 
+/** A box with more than that takes the browser longer to lay out than a person waits for a key [letters]. */
+const LONG = 20_000;
+
 export const written = signal('');
+/** It is told then, not shown. */
+export const isLong = computed(() => written.value.length > LONG);
 const fileName = signal<string | undefined>(undefined);
 
 export interface TraceFault {
@@ -38,6 +43,39 @@ export function write(next: string): void {
   written.value = next;
   fault.value = undefined;
 }
+
+/**
+ * What is pasted into the box, where the whole would be too long for it.
+ * @param place where the selection of the box begins and ends
+ * @returns whether it was taken
+ */
+export function pasteLong(pasted: string, [start, end]: readonly [number, number]): boolean {
+  const whole = written.value.slice(0, start) + pasted + written.value.slice(end);
+  if (whole.length <= LONG) return false;
+  if (whole.length > MOST_BYTES) fault.value = { message: text.cycle.trace.tooLarge(text.cycle.trace.pasted) };
+  else {
+    write(whole);
+    fileName.value = undefined;
+  }
+  return true;
+}
+
+/** As many lines as say what it is, about the faulty one where there is one. */
+const SHOWN_LINES = 5;
+
+export interface Excerpt {
+  /** Of the whole. */
+  readonly lineCount: number;
+  /** Of the first that is shown, from 1. */
+  readonly from: number;
+  readonly lines: readonly string[];
+}
+
+export const excerpt = computed<Excerpt>(() => {
+  const lines = written.value.split(/\r\n|\r|\n/);
+  const from = Math.max(1, (fault.value?.line ?? 1) - 2);
+  return { lineCount: lines.length, from, lines: lines.slice(from - 1, from - 1 + SHOWN_LINES) };
+});
 
 export async function openTraceFile(file: File): Promise<void> {
   if (file.size > MOST_BYTES) {

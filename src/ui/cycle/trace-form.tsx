@@ -3,7 +3,18 @@ import type { JSX, RefObject } from 'preact';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { trace } from '../app/cycle-motion.ts';
 import { text } from '../text/en.ts';
-import { closeForm, fault, openTraceFile, reading, readTrace, write, written } from './trace-draft.ts';
+import {
+  closeForm,
+  excerpt,
+  fault,
+  isLong,
+  openTraceFile,
+  pasteLong,
+  reading,
+  readTrace,
+  write,
+  written,
+} from './trace-draft.ts';
 
 const words = text.cycle.trace;
 
@@ -18,7 +29,7 @@ export function placeOfLine(content: string, line: number): readonly [number, nu
 function useMarkedLine(box: RefObject<HTMLTextAreaElement | null>): void {
   const wrong = fault.value;
   useEffect(() => {
-    if (wrong?.line === undefined) return;
+    if (wrong?.line === undefined || isLong.value) return;
     box.current?.focus();
     box.current?.setSelectionRange(...placeOfLine(written.value, wrong.line));
   }, [wrong, box]);
@@ -47,6 +58,26 @@ function FileButton(): JSX.Element {
   );
 }
 
+/** What is too long for a box: how long, and the lines that matter. */
+function LongText(): JSX.Element {
+  const { lineCount, from, lines } = excerpt.value;
+  return (
+    <div class="long-trace">
+      <p>{words.long(lineCount)}</p>
+      <ol start={from}>
+        {lines.map((line, i) => (
+          <li key={from + i} class={fault.value?.line === from + i ? 'faulty' : undefined}>
+            {line}
+          </li>
+        ))}
+      </ol>
+      <button type="button" class="button" onClick={() => write('')}>
+        {words.clear}
+      </button>
+    </div>
+  );
+}
+
 export function TraceForm(): JSX.Element {
   const id = useId();
   const box = useRef<HTMLTextAreaElement>(null);
@@ -63,7 +94,14 @@ export function TraceForm(): JSX.Element {
       <p class="hint" id={`${id}-hint`}>
         {words.hint}
       </p>
+      {isLong.value && <LongText />}
       <textarea
+        hidden={isLong.value}
+        onPaste={(event) => {
+          const { selectionStart, selectionEnd } = event.currentTarget;
+          const pasted = event.clipboardData?.getData('text/plain') ?? '';
+          if (pasteLong(pasted, [selectionStart, selectionEnd])) event.preventDefault();
+        }}
         ref={box}
         id={id}
         class="words"
@@ -72,7 +110,7 @@ export function TraceForm(): JSX.Element {
         placeholder={words.example}
         aria-describedby={`${id}-hint ${id}-fault`}
         aria-invalid={fault.value !== undefined}
-        value={written.value}
+        value={isLong.value ? '' : written.value}
         onInput={(event) => write(event.currentTarget.value)}
       />
       <div id={`${id}-fault`} role="alert">

@@ -35,6 +35,8 @@ export const cycleWords = {
       follow: 'Follow it',
       cancel: 'Keep the one before',
       pasted: 'Pasted trace',
+      long: (lines: number) => `${plural(lines, 'line', 'lines')}, too many to show here. These are some of them:`,
+      clear: 'Clear it',
       another: 'Another trace…',
       summary: (moments: number, seconds: string, low: string, high: string) =>
         `: ${plural(moments, 'moment', 'moments')} in ${seconds} s, from ${low} to ${high}.`,
