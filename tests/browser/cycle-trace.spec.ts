@@ -124,10 +124,20 @@ describe('the cycle along a trace', () => {
       await file('gravel.csv', strokeOf(0.4));
       await followed(page, 'gravel.csv');
       await page.getByRole('button', { name: words.another, exact: true }).click();
+      await page.locator('.trace-form').evaluate((form, content) => {
+        const files = new DataTransfer();
+        files.items.add(new File([content], 'let-go.csv', { type: 'text/csv' }));
+        for (const type of ['dragover', 'drop'])
+          form.dispatchEvent(new DragEvent(type, { dataTransfer: files, bubbles: true, cancelable: true }));
+      }, strokeOf(0.6));
+      await followed(page, 'let-go.csv');
+      expect(await page.locator('.drop-veil').count()).toBe(0);
+      expect(await page.locator('dialog[open]').count()).toBe(0);
+      await page.getByRole('button', { name: words.another, exact: true }).click();
       await written(page).fill('nothing of use');
       await follow(page).click();
       await fault(page).waitFor();
-      expect(await page.locator('.trace-note strong').textContent()).toBe('gravel.csv');
+      expect(await page.locator('.trace-note strong').textContent()).toBe('let-go.csv');
       await page.getByRole('button', { name: words.cancel, exact: true }).click();
       expect(await written(page).count()).toBe(0);
     }));

@@ -85,6 +85,12 @@ export function TraceForm(): JSX.Element {
   return (
     <form
       class="paste-box trace-form"
+      onDrop={(event) => {
+        const [file] = event.dataTransfer?.files ?? [];
+        if (!file) return;
+        event.preventDefault();
+        void openTraceFile(file);
+      }}
       onSubmit={(event) => {
         event.preventDefault();
         void readTrace();

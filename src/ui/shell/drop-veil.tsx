@@ -24,9 +24,11 @@ export function DropVeil(): JSX.Element | null {
       if (event.relatedTarget === null) over.value = false;
     };
     const onDrop = (event: DragEvent): void => {
+      // What was let go over a form that takes files is its own.
+      const isTaken = event.defaultPrevented;
       onDrag(event);
       const file = event.dataTransfer?.files[0];
-      if (file) void (isTable(file) ? openMeasuredFile(selectedBuild.value.id, file) : openFile(file));
+      if (file && !isTaken) void (isTable(file) ? openMeasuredFile(selectedBuild.value.id, file) : openFile(file));
     };
     document.addEventListener('dragover', onDrag);
     document.addEventListener('dragleave', onLeave);
