@@ -14,6 +14,7 @@ import { demoProject } from './demo.ts';
 import { tell } from './notices.ts';
 import { showNumber } from './quantities.ts';
 import { openId, project, replaceProject, undoEdit } from './store.ts';
+import { undoAct } from './undo-act.ts';
 
 const SHOWN_FAULTS = 6;
 
@@ -56,7 +57,7 @@ export function openAsNew(document: Project, label: string, message: string): vo
     undoEdit();
     if (openId.value !== id) void putAway(id);
   };
-  tell(message, { action: { label: text.notices.undo, run: takeBack } });
+  tell(message, { action: undoAct(takeBack) });
 }
 
 export const openDemo = (): void => openAsNew(demoProject(), text.bar.demo, text.notices.demoOpened);

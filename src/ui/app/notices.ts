@@ -4,12 +4,19 @@
  */
 import { computed, signal } from '@preact/signals';
 
+export interface NoticeAct {
+  readonly label: string;
+  readonly run: () => void;
+  /** Whether it would still do what it says; always where this is absent. Read as a message is drawn. */
+  readonly isOffered?: () => boolean;
+}
+
 export interface Notice {
   readonly id: number;
   readonly tone: 'info' | 'problem';
   readonly message: string;
   readonly details: readonly string[];
-  readonly action?: { readonly label: string; readonly run: () => void };
+  readonly action?: NoticeAct;
   /** Out of sight, and not read yet for all we know. */
   readonly isAway: boolean;
   /** Until it is dismissed. */

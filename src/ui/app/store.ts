@@ -32,7 +32,9 @@ export const readOnly = signal(false);
 /** Nothing is undone in a project that another tab writes, but leaving it can be. */
 const stepLabel = (step: { document: Opened; label: string } | undefined): string | undefined =>
   step && !(readOnly.value && step.document.id === openId.value) ? step.label : undefined;
-export const undoLabel = computed(() => stepLabel(history.value?.past.at(-1)));
+/** The edit that undo takes back. */
+export const lastStep = computed(() => history.value?.past.at(-1));
+export const undoLabel = computed(() => stepLabel(lastStep.value));
 export const redoLabel = computed(() => stepLabel(history.value?.future[0]));
 
 /** Goes up with every change that did not come from typing in a field: fields then show the document again. */

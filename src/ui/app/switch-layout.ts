@@ -5,7 +5,8 @@ import { editOrTell } from './edit-or-tell.ts';
 import { changeLayout, type LaidAside, NOTHING_ASIDE } from './layout-change.ts';
 import { tell } from './notices.ts';
 import { hasBase } from './places.ts';
-import { openId, project, undoEdit } from './store.ts';
+import { openId, project } from './store.ts';
+import { undoAct } from './undo-act.ts';
 
 /** By project; kept while the page is open. */
 const laidAside = new Map<string, LaidAside>();
@@ -21,5 +22,5 @@ export function switchLayout(layout: Layout): void {
   if (!editOrTell(() => changed.project, text.damper.layout)) return;
   laidAside.set(openId.value, changed.aside);
   const said = message(before, layout);
-  if (said) tell(said, { action: { label: text.notices.undo, run: undoEdit } });
+  if (said) tell(said, { action: undoAct() });
 }

@@ -10,8 +10,8 @@ import { tell } from '../app/notices.ts';
 import { inReaderUnits } from '../app/quantities.ts';
 import { errorInWords } from '../app/reasons.ts';
 import { sideSolver } from '../app/side-solver.ts';
-import { project, theory, undoEdit, withBuild } from '../app/store.ts';
-import { text } from '../text/en.ts';
+import { project, theory, withBuild } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { measuredWords } from '../text/measured.ts';
 
 const words = measuredWords.fit;
@@ -49,7 +49,7 @@ const keepFit = (buildId: string, fit: Fit | undefined, label: string) =>
 
 export function removeFit(build: Build): void {
   const fault = keepFit(build.id, undefined, words.remove);
-  if (!fault) tell(words.removed, { action: { label: text.notices.undo, run: undoEdit } });
+  if (!fault) tell(words.removed, { action: undoAct() });
 }
 
 /** @param names  coefficients that may change; without them the usual ones */
@@ -67,7 +67,7 @@ export async function startFit(build: Build, names?: readonly FitCoefficientName
     if (outcome.status !== 'fitted') return tell(words.failed(inReaderUnits(outcome.reason)), { tone: 'problem' });
     const fault = keepFit(build.id, keptFit(outcome, measurementIds), words.label);
     if (fault) return tell(fault.message, { tone: 'problem' });
-    tell(words.done(outcome.pointCount), { action: { label: text.notices.undo, run: undoEdit } });
+    tell(words.done(outcome.pointCount), { action: undoAct() });
   } catch (error) {
     if (!(error instanceof SolverError)) throw error;
     if (error.code !== 'cancelled' && error.code !== 'superseded')

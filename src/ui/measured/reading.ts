@@ -16,8 +16,8 @@ import type { MeasurementConditions } from '../../model/measurement.ts';
 import { idFor } from '../../model/new-build.ts';
 import { editProject } from '../app/apply.ts';
 import { tell } from '../app/notices.ts';
-import { project, selectedBuild, undoEdit, withBuild } from '../app/store.ts';
-import { text } from '../text/en.ts';
+import { project, selectedBuild, withBuild } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { measuredWords as words } from '../text/measured.ts';
 
 export const GAS_CHOICES = ['kept', 'bench', 'slowest-points', 'typed'] as const;
@@ -138,7 +138,7 @@ export function keepReading(): boolean {
     return false;
   }
   tell(words.added(name, measurement.points.speed_m_s.length), {
-    action: { label: text.notices.undo, run: undoEdit },
+    action: undoAct(),
   });
   return true;
 }

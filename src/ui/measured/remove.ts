@@ -2,8 +2,8 @@
 import type { Measurement } from '../../model/measurement.ts';
 import { editProject } from '../app/apply.ts';
 import { tell } from '../app/notices.ts';
-import { undoEdit, withBuild } from '../app/store.ts';
-import { text } from '../text/en.ts';
+import { withBuild } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { measuredWords as words } from '../text/measured.ts';
 
 export function removeMeasurement(buildId: string, { id, name }: Measurement): void {
@@ -12,5 +12,5 @@ export function removeMeasurement(buildId: string, { id, name }: Measurement): v
     () => withBuild(buildId, (build) => ({ ...build, measurements: without(build.measurements) })),
     { label: words.remove(name) },
   );
-  if (!fault) tell(words.removed(name), { action: { label: text.notices.undo, run: undoEdit } });
+  if (!fault) tell(words.removed(name), { action: undoAct() });
 }

@@ -8,16 +8,8 @@ import { duplicateBuild, removeBuild } from '../app/edits.ts';
 import { lineOf } from '../app/lines.ts';
 import { tell } from '../app/notices.ts';
 import { writeField } from '../app/quantities.ts';
-import {
-  baseline,
-  hiddenBuilds,
-  project,
-  selectBuild,
-  selectedBuild,
-  toggleVisible,
-  undoEdit,
-  withBuild,
-} from '../app/store.ts';
+import { baseline, hiddenBuilds, project, selectBuild, selectedBuild, toggleVisible, withBuild } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { openComparison } from '../compare/chosen.ts';
 import { compare } from '../text/compare.ts';
 import { text } from '../text/en.ts';
@@ -39,7 +31,7 @@ function duplicate(build: Build): void {
 
 function remove(build: Build): void {
   editProject(() => removeBuild(project.value, build.id), { label: text.builds.deleteLabel(build.name) });
-  tell(text.builds.deleted(build.name), { action: { label: text.notices.undo, run: undoEdit } });
+  tell(text.builds.deleted(build.name), { action: undoAct() });
 }
 
 function BuildDetails({ build }: { build: Build }): JSX.Element {

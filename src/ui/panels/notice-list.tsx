@@ -58,7 +58,7 @@ function NoticeItem({ notice }: { notice: Notice }): JSX.Element {
         )}
       </div>
       <div class="acts">
-        {notice.action && (
+        {notice.action && (notice.action.isOffered?.() ?? true) && (
           <button type="button" class="button" onClick={act}>
             {notice.action.label}
           </button>

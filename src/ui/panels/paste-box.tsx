@@ -7,7 +7,8 @@ import { isAssumed } from '../app/assumed-parts.ts';
 import { withList } from '../app/blank-project.ts';
 import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
-import { place, project, selectedBuild, selectedValving, undoEdit } from '../app/store.ts';
+import { place, project, selectedBuild, selectedValving } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { text } from '../text/en.ts';
 import { WrittenList } from './written-list.tsx';
 
@@ -25,7 +26,7 @@ export function pasteRows(written: string): boolean {
   const edit = () => withList(project.value, selectedBuild.value.id, place.value, [...list.rows]);
   if (!editOrTell(edit, text.stack.pasteLabel)) return false;
   const details = isFollowed && place.value !== 'baseCompression' ? [text.blank.fitted] : [];
-  tell(text.stack.pasted(list.rows.length), { details, action: { label: text.notices.undo, run: undoEdit } });
+  tell(text.stack.pasted(list.rows.length), { details, action: undoAct() });
   return true;
 }
 

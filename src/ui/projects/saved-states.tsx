@@ -5,13 +5,13 @@ import { useEffect } from 'preact/hooks';
 import type { Project } from '../../model/project.ts';
 import { openAsNew } from '../app/files.ts';
 import { tell } from '../app/notices.ts';
-import { openId, project, readOnly, replaceProject, undoEdit } from '../app/store.ts';
+import { openId, project, readOnly, replaceProject } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { flush, readText } from '../storage/autosave.ts';
 import { withDb } from '../storage/connection.ts';
 import { openKept } from '../storage/opening.ts';
 import { listStates, readNewest } from '../storage/states.ts';
 import type { StateRecord } from '../storage/stores.ts';
-import { text } from '../text/en.ts';
 import { keeping } from '../text/keeping.ts';
 import { Act } from './bar.tsx';
 import { compareProjects } from './compare-projects.ts';
@@ -37,7 +37,7 @@ async function restore(state: StateRecord): Promise<void> {
   await flush(state.project);
   replaceProject(document, words.restoreLabel(when), state.project);
   closeView();
-  tell(words.restored(when), { action: { label: text.notices.undo, run: undoEdit } });
+  tell(words.restored(when), { action: undoAct() });
 }
 
 async function openApart(state: StateRecord): Promise<void> {

@@ -6,10 +6,10 @@ import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
 import { keyPut } from '../app/optional-parts.ts';
 import type { FieldKind } from '../app/quantities.ts';
-import { project, undoEdit } from '../app/store.ts';
+import { project } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { NumberField } from '../panels/number-field.tsx';
 import { WordsField } from '../panels/words-field.tsx';
-import { text } from '../text/en.ts';
 import { recordWords } from '../text/record.ts';
 import { recordOf, withRecord } from './record-state.ts';
 
@@ -41,7 +41,7 @@ export const withEntry = <List extends ListName, Key extends keyof Lists[List]>(
 function remove(list: ListName, { id, name }: Lists[ListName]): void {
   const left = entriesOf(list).filter((entry) => entry.id !== id);
   if (!editOrTell(() => withEntries(list, left as never), recordWords.remove(name))) return;
-  tell(recordWords.removed(name), { action: { label: text.notices.undo, run: undoEdit } });
+  tell(recordWords.removed(name), { action: undoAct() });
 }
 
 interface ListProps<List extends ListName> {

@@ -7,11 +7,11 @@ import type { InputFault } from '../../units/fault.ts';
 import { faultInWords } from '../app/apply.ts';
 import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
-import { project, undoEdit } from '../app/store.ts';
+import { project } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { exportName } from '../export/file-name.ts';
 import { download } from '../storage/download.ts';
 import { drawerWords as words } from '../text/drawer.ts';
-import { text } from '../text/en.ts';
 
 export const shimsIn = (drawer: readonly DrawerShim[]): number => drawer.reduce((sum, { count }) => sum + count, 0);
 
@@ -46,7 +46,6 @@ export const removeSize = (index: number): boolean =>
 export const addToDrawer = (added: readonly DrawerShim[]): boolean =>
   editOrTell(() => withDrawer(sorted(addShims(project.value.drawer, added))), words.addLabel);
 
-const undo = { label: text.notices.undo, run: undoEdit };
 const faultLines = (faults: readonly InputFault[]): string[] =>
   faults.slice(0, 6).map((fault) => `${fault.path}: ${faultInWords(fault).message}`);
 
@@ -64,7 +63,7 @@ export function addList(written: string): boolean {
     ...(innerDiameter_mm !== undefined && { innerDiameter_mm }),
   }));
   if (!addToDrawer(added)) return false;
-  tell(words.added(shimsIn(added)), { action: undo });
+  tell(words.added(shimsIn(added)), { action: undoAct() });
   return true;
 }
 
@@ -77,7 +76,7 @@ export async function openDrawerCsv(file: File): Promise<void> {
   const { drawer, faults } = readDrawerCsv(written);
   if (faults.length > 0) return refuse(faultLines(faults));
   if (editOrTell(() => withDrawer(drawer), words.openLabel))
-    tell(words.opened(file.name, shimsIn(drawer)), { action: undo });
+    tell(words.opened(file.name, shimsIn(drawer)), { action: undoAct() });
 }
 
 export const saveDrawerCsv = (): void =>

@@ -7,7 +7,8 @@ import { describeDifference } from '../app/difference.ts';
 import { editOrTell } from '../app/edit-or-tell.ts';
 import { tell } from '../app/notices.ts';
 import { show, showField, writeField } from '../app/quantities.ts';
-import { project, selectBuild, undoEdit } from '../app/store.ts';
+import { project, selectBuild } from '../app/store.ts';
+import { undoAct } from '../app/undo-act.ts';
 import { text } from '../text/en.ts';
 import { searchWords as words } from '../text/search.ts';
 import { againstPresent, percent, reserve } from './judgement-words.ts';
@@ -30,7 +31,7 @@ function makeBuild(of: Study, found: FoundStacks, rank: number): void {
   const edit = () => ({ ...project.value, builds: [...project.value.builds, build] });
   if (!editOrTell(edit, words.makeLabel)) return;
   selectBuild(build.id);
-  tell(words.made(build.name), { action: { label: text.notices.undo, run: undoEdit } });
+  tell(words.made(build.name), { action: undoAct() });
 }
 
 const WAVES: Readonly<Record<ValvePlace, keyof FoundStacks['judgement']['waves']>> = {
