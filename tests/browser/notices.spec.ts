@@ -64,6 +64,24 @@ describe('a message', () => {
       { permissions: ['clipboard-write', 'clipboard-read'] },
     ));
 
+  it('leaves the page where it is, however far from what has the keyboard', () =>
+    onBench(
+      async (page) => {
+        const far = page.locator('[data-cell$=":count"]').first();
+        await far.focus();
+        const before = await page.evaluate(() => {
+          window.scrollTo({ top: document.documentElement.scrollHeight, behavior: 'instant' });
+          return window.scrollY;
+        });
+        expect(await far.evaluate((box) => box.getBoundingClientRect().bottom)).toBeLessThan(0);
+        await drop(page, 'gravel-road.json', BROKEN);
+        await problem(page).waitFor();
+        await expect.poll(() => page.evaluate(() => getComputedStyle(document.body).paddingBottom)).not.toBe('0px');
+        expect(await page.evaluate(() => window.scrollY)).toBe(before);
+      },
+      { viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' },
+    ));
+
   it.each(SCREENS)(
     'covers nothing that cannot be scrolled out, nor what has the keyboard, at %i (%s)',
     (width, colorScheme) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Project } from '../../src/model/project.ts';
 import { cliJson, csvLines } from '../helpers/cli-json.ts';
 import { fixturePath, PROJECT_FIXTURE, soundCartridge, soundProject } from '../helpers/documents.ts';
-import { runCli } from '../helpers/run-cli.ts';
+import { runCli, runHere } from '../helpers/run-cli.ts';
 
 const PROJECT = fixturePath(PROJECT_FIXTURE);
 
@@ -133,6 +133,18 @@ describe.concurrent('shimwright cycle', () => {
     // Gas and compressible oil: the force while the shaft speeds up, at less stroke, is the smaller one in compression.
     expect(asked.compressionHysteresis_N).toBeLessThan(0);
     expect(asked.reboundHysteresis_N).toBeGreaterThan(0);
+  });
+
+  it('shows the hysteresis of several runs side by side where its speed was asked for', async () => {
+    const words = ['cycle', PROJECT, '--stroke-mm=40', '--frequency-Hz=1,2'];
+    const [own, asked] = await Promise.all([runHere(words), runHere([...words, '--hysteresis-m-s=0.1'])]);
+    expect(own.result).not.toContain('hysteresis');
+    expect(asked.result).toMatch(/ compression hysteresis N +rebound hysteresis N /);
+    const rows = (await runs(soundProject(), ...words.slice(2), '--hysteresis-m-s=0.1')) as Record<string, number>[];
+    const told = asked.result.split('\n').slice(1, 3);
+    expect(rows).toHaveLength(2);
+    for (const [i, { compressionHysteresis_N, reboundHysteresis_N }] of rows.entries())
+      expect(told[i]).toMatch(new RegExp(` ${compressionHysteresis_N.toFixed(1)} +${reboundHysteresis_N.toFixed(1)} `));
   });
 
   it('says why there is no hysteresis at a speed that the shaft does not come to', async () => {

@@ -145,6 +145,14 @@ describe.concurrent('shimwright force', () => {
     expect(points[2]).toMatchObject(plain);
   });
 
+  it('tells in words what most of the band comes from, and by its name in CSV', async () => {
+    const words = ['force', PROJECT, '--speeds-m-s=0.5', '--band'];
+    const [table, csv] = await Promise.all([runHere(words), runHere([...words, '--csv'])]);
+    expect(table.result).toMatch(/ shim jet /);
+    expect(table.result).not.toContain('jetDischarge');
+    expect(csv.result).toMatch(/,jetDischarge,/);
+  });
+
   it('exits 1 and says why where a force has no band', async () => {
     // At this speed the coefficients as they are still find the force; at one end of a range they do not.
     const { code, stdout, stderr } = await runCli(['force', PROJECT, '--speeds-m-s', '20', '--band', '--csv']);

@@ -89,22 +89,21 @@ const ENERGY: readonly RunColumn[] = [
   energy('balanceError_J', 'balanceError_J', '  not accounted for'),
 ];
 
-const HYSTERESIS: readonly RunColumn[] = [
+/** @param shown  beside other runs too */
+const hysteresisColumns = (shown: boolean): RunColumn[] => [
   {
     key: 'hysteresisSpeed_m_s',
     label: ['hysteresis (speeding up less slowing down): shaft speed', 'm/s'],
     read: ({ hysteresis }) => hysteresis.speed_m_s,
   },
-  {
-    key: 'compressionHysteresis_N',
-    label: ['  in compression', 'N'],
-    read: ({ hysteresis }) => hysteresis.compression?.difference_N ?? null,
-  },
-  {
-    key: 'reboundHysteresis_N',
-    label: ['  in rebound', 'N'],
-    read: ({ hysteresis }) => hysteresis.rebound?.difference_N ?? null,
-  },
+  ...(['compression', 'rebound'] as const).map(
+    (way): RunColumn => ({
+      key: `${way}Hysteresis_N`,
+      ...(shown && { heading: [`${way} hysteresis`, 'N'] }),
+      label: [`  in ${way}`, 'N'],
+      read: ({ hysteresis }) => hysteresis[way]?.difference_N ?? null,
+    }),
+  ),
 ];
 
 const HEAT: readonly RunColumn[] = [
@@ -169,11 +168,14 @@ function chamberColumns(name: string): RunColumn[] {
   ];
 }
 
-/** @param chambers names of the chambers of the damper */
-export const runColumns = (chambers: readonly string[]): RunColumn[] => [
+/**
+ * @param chambers names of the chambers of the damper
+ * @param hysteresis whether its speed was asked for: several runs are told with it then
+ */
+export const runColumns = (chambers: readonly string[], hysteresis: boolean): RunColumn[] => [
   ...FORCES,
   ...ENERGY,
-  ...HYSTERESIS,
+  ...hysteresisColumns(hysteresis),
   ...HEAT,
   ...chambers.flatMap(chamberColumns),
   ...INTEGRATION,

@@ -34,7 +34,7 @@ export async function cycle({ file, values, width }: Request): Promise<Outcome> 
   const runs = await runsOf(project, build, values);
   return {
     exit: runs.every(({ reading }) => reading) ? EXIT.done : EXIT.failed,
-    result: render(runs, runColumns(chambersOf(project.damper)), headFor(project, build, values), { values, width }),
+    result: render(runs, columnsFor(project.damper, values), headFor(project, build, values), { values, width }),
     talk: [
       ...runs.flatMap((run) => [...remarks(run), ...hysteresisRemarks(run, values)]),
       ...oilRemarks(project, values),
@@ -101,6 +101,9 @@ function listed({ label, read }: RunColumn, reading: RunReading): [string, Cell]
   const value = read(reading);
   return [unit ? `${name}, ${unit}` : name, typeof value === 'number' ? numberText(value, unit) : value];
 }
+
+const columnsFor = (damper: Damper, values: Values): RunColumn[] =>
+  runColumns(chambersOf(damper), values.has(HYSTERESIS_SPEED));
 
 /** As the runs name them, from the gas on. */
 const chambersOf = ({ layout }: Damper): readonly string[] =>

@@ -2,6 +2,7 @@
 import type { Damper } from '../../model/project.ts';
 import type { BasePoint, ForceBand, ForcePoint } from '../../solver/index.ts';
 import { bar, gauge_bar, litresPerMinute, mm } from '../quantities.ts';
+import { COEFFICIENT_WORDS } from '../render/coefficient-words.ts';
 import type { Column } from '../render/rows.ts';
 import type { Cell } from '../render/text-table.ts';
 
@@ -69,6 +70,13 @@ const BAND_ENDS: readonly ForceColumn[] = [
   { key: 'forceHigh_N', heading: ['high', 'N'], read: fromBand(({ high_N }) => high_N) },
 ];
 
+const BAND_MOST_FROM: ForceColumn = {
+  key: 'bandMostFrom',
+  heading: 'band most from',
+  read: fromBand(({ mostFrom }) => mostFrom ?? null),
+  words: fromBand(({ mostFrom }) => (mostFrom ? COEFFICIENT_WORDS[mostFrom] : null)),
+};
+
 /** The gas force depends on no coefficient: without it the band moves as a whole. */
 const BAND_ENDS_WITHOUT_GAS: readonly ForceColumn[] = [
   {
@@ -93,7 +101,7 @@ export function forceColumns({ layout, hydraulicStop }: Damper, { band, withoutG
   const bandColumns: readonly ForceColumn[] = [
     { key: 'bandStatus', read: ({ band: found }) => found?.status ?? null },
     ...(withoutGas ? BAND_ENDS_WITHOUT_GAS : BAND_ENDS),
-    { key: 'bandMostFrom', heading: 'band most from', read: fromBand(({ mostFrom }) => mostFrom ?? null) },
+    BAND_MOST_FROM,
   ];
   return [
     withoutGas ? FORCE_WITHOUT_GAS : FORCE,

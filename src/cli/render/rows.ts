@@ -9,6 +9,8 @@ export interface Column<Item> {
   /** In the table for people; the others are in JSON and CSV only. */
   readonly heading?: Heading;
   readonly read: (item: Item) => Cell;
+  /** What the table for people says instead, where JSON and CSV have a name that programs know. */
+  readonly words?: (item: Item) => Cell;
 }
 
 /** A number or name that a row answers to, as it was asked for, so that the echo is exact. */
@@ -38,13 +40,18 @@ export function renderRows<Item>(
   { values, width }: Form,
 ): string {
   const asked = rows[0]?.asked ?? [];
-  const cells = (row: Row<Item>, shown: readonly Column<Item>[]): Cell[] => [
+  const cells = (row: Row<Item>, reads: readonly ((item: Item) => Cell)[]): Cell[] => [
     ...row.asked.map(({ value }) => value),
     row.status,
-    ...shown.map(({ read }) => (row.item === undefined ? null : read(row.item))),
+    ...reads.map((read) => (row.item === undefined ? null : read(row.item))),
   ];
   const keys = [...asked.map(({ key }) => key), 'status', ...columns.map(({ key }) => key)];
-  const whole = rows.map((row) => cells(row, columns));
+  const whole = rows.map((row) =>
+    cells(
+      row,
+      columns.map(({ read }) => read),
+    ),
+  );
   if (values.has('csv')) return csv(keys, whole);
   if (values.has('json')) {
     const points = whole.map((row) => Object.fromEntries(keys.map((key, index) => [key, row[index]])));
@@ -54,7 +61,12 @@ export function renderRows<Item>(
   const headings = [...asked.map(({ heading }) => heading), 'status', ...shown.map(({ heading = '' }) => heading)];
   return textTable(
     headings,
-    rows.map((row) => cells(row, shown)),
+    rows.map((row) =>
+      cells(
+        row,
+        shown.map(({ read, words }) => words ?? read),
+      ),
+    ),
     { width, names: asked.length },
   );
 }

@@ -69,12 +69,19 @@ function NoticeItem({ notice }: { notice: Notice }): JSX.Element {
   );
 }
 
-/** Makes the page longer, and brings what has the keyboard out from beneath. */
+/** In the lowest strip of the window, of that height [px]. */
+function isBeneath(place: Element, height: number): boolean {
+  const { top, bottom } = place.getBoundingClientRect();
+  return bottom > window.innerHeight - height && top < window.innerHeight;
+}
+
+/** Makes the page longer, and brings what has the keyboard out from beneath; where that is out of sight, the page stays where it is. */
 function useRoomFor(height: number): void {
   useLayoutEffect(() => {
     document.documentElement.style.setProperty('--notices', `${height}px`);
-    if (height > 0 && document.activeElement !== document.body)
-      document.activeElement?.scrollIntoView({ block: 'nearest' });
+    const { activeElement } = document;
+    if (!activeElement || activeElement === document.body || height === 0) return;
+    if (isBeneath(activeElement, height)) activeElement.scrollIntoView({ block: 'nearest' });
   }, [height]);
 }
 
