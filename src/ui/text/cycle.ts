@@ -63,7 +63,7 @@ export const cycleWords = {
     hysteresisWhy: 'Force while the shaft speeds up less that while it slows down',
     hysteresisAt: 'Hysteresis at',
     hysteresisAtWhy: 'At which speed the hysteresis is read; empty is half of what both directions reach',
-    hysteresisHalf: 'half the peak',
+    hysteresisHalf: 'half peak',
     noHysteresis: {
       beyond: (at: string, way: string, peak: string) => `No hysteresis at ${at} in ${way}: the shaft reaches ${peak}.`,
       often: (at: string, way: string) =>
