@@ -181,13 +181,13 @@ describe('written lists', () => {
       const offered = page.locator('.notice').getByRole('button', { name: text.notices.undo });
       await paste(page, '#stack', '34 x 0.2, 20 x 0.1');
       await expect.poll(() => diameters(page)).toEqual(['34', '20']);
-      expect(await offered.count()).toBe(1);
+      await expect.poll(() => offered.count()).toBe(1);
       await cell(page, 1, 'count').fill('4');
-      expect(await offered.count()).toBe(0);
+      await expect.poll(() => offered.count()).toBe(0);
       await page.keyboard.press('Control+z');
       expect(await cell(page, 1, 'count').inputValue()).toBe('1');
       await offered.click();
-      expect(await diameters(page)).toEqual(start);
+      await expect.poll(() => diameters(page)).toEqual(start);
     }));
 
   it('a list with a slip changes nothing and says where the slip is', () =>

@@ -160,12 +160,13 @@ describe('the cycle along a trace', () => {
       expect(await page.locator('.long-trace .faulty').textContent()).toBe('74.990,far');
       expect(await barriers(page)).toEqual([]);
       await page.getByRole('button', { name: words.clear, exact: true }).click();
-      expect(await written(page).isVisible()).toBe(true);
+      await written(page).waitFor();
+      await expect.poll(() => written(page).evaluate((box) => box === document.activeElement)).toBe(true);
       await paste(page, '.trace-form textarea', lines.join('\n'));
       await follow(page).click();
       await page.locator('.trace-note', { hasText: '20000 moments' }).waitFor();
       await expect.poll(() => energy(page), { timeout: 60_000 }).toMatch(/^\d+\.\d+$/);
-      await page.locator('[data-chart=cycle-speed] path.js-line').nth(1).waitFor();
+      await page.locator('[data-chart=cycle-time] path.js-line').nth(1).waitFor();
       const drawn = await page
         .locator('[data-chart=cycle-time] .plot-board')
         .evaluate((board) =>

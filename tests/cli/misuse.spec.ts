@@ -26,6 +26,7 @@ describe.concurrent('misuse', () => {
       'lift has no option --presure; it has --pressures-MPa, --stack, --build, --theory, --stress, --json, --csv',
     ],
     [['lift', STACK, '--pressures', '0.1'], 'lift has no option --pressures; meant may be --pressures-MPa'],
+    [['lift', STACK, '--pressures-MPa', '0.1', '--builds', 'a'], 'lift has no option --builds; meant may be --build'],
     [['lift', STACK, '--pressures-MPa', '0.1', '-j'], 'lift has no option -j'],
     [['lift', STACK, '--pressures-MPa', '0.1', '--json=yes'], '--json takes no value'],
     [['lift', STACK, '--pressures-MPa', '0.1', '--json', '--csv'], 'choose one of --json, --csv'],

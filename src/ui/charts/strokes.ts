@@ -36,7 +36,6 @@ function sharesWithin({ x1, y1, x2, y2 }: Stroke, { left, right, top, bottom }: 
     [y2 - y1, bottom - y1],
   ];
   for (const [outwards, room] of sides) {
-    if (outwards === 0 && room < 0) return undefined;
     if (outwards < 0) from = Math.max(from, room / outwards);
     if (outwards > 0) to = Math.min(to, room / outwards);
   }

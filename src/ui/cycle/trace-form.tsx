@@ -35,6 +35,16 @@ function useMarkedLine(box: RefObject<HTMLTextAreaElement | null>): void {
   }, [wrong, box]);
 }
 
+/** The button that empties the box goes with what was too long for it, and leaves the keyboard to the box. */
+function useKeyboardBack(box: RefObject<HTMLTextAreaElement | null>): void {
+  const wasLong = useRef(false);
+  const long = isLong.value;
+  useEffect(() => {
+    if (wasLong.current && !long && document.activeElement === document.body) box.current?.focus();
+    wasLong.current = long;
+  }, [long, box]);
+}
+
 function FileButton(): JSX.Element {
   const input = useRef<HTMLInputElement>(null);
   return (
@@ -82,6 +92,7 @@ export function TraceForm(): JSX.Element {
   const id = useId();
   const box = useRef<HTMLTextAreaElement>(null);
   useMarkedLine(box);
+  useKeyboardBack(box);
   return (
     <form
       class="paste-box trace-form"

@@ -55,6 +55,9 @@ describe('holes in a piston', () => {
     expect(places(withValue(soundProject(), REBOUND, -1))).toEqual([{ code: 'document.range', path: REBOUND }]);
     const count = 'damper.valves.pistonRebound.ports.count';
     expect(places(withValue(soundProject(), count, 'many'))).toEqual([{ code: 'document.type', path: count }]);
+    const twice = places(withValue(soundProject(), 'damper.valves.pistonCompression.ports.diameter_mm', 60));
+    expect(twice).toHaveLength(1);
+    expect(twice[0].code).not.toBe('damper.port.beyond-face');
   });
 });
 

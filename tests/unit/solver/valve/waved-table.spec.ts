@@ -50,7 +50,8 @@ const anyWaved: fc.Arbitrary<StackInput> = fc
     };
   });
 
-const SEED = 6;
+/** One of these has two kinks so near to each other that the points beside them tell of neither. */
+const SEED = 8;
 const FAR_M = 0.25e-3;
 
 interface Followed {

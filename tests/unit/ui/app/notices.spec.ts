@@ -32,6 +32,12 @@ describe('the messages', () => {
     expect(notices.value.map(({ stays }) => stays)).toEqual([true, false, true]);
   });
 
+  it('keep the newest twenty that went well to be called back', () => {
+    for (let n = 1; n <= 25; n++) tell(`saved ${n}`);
+    callBack();
+    expect(told()).toEqual(Array.from({ length: 20 }, (_, i) => `saved ${25 - i}`));
+  });
+
   it('say the same thing once, as the newest', () => {
     tell('saved');
     putAway(idOf('saved'));

@@ -7,6 +7,8 @@ const y = Float64Array.from({ length: COUNT }, (_, k) => Math.cos(k / 90));
 x[1234] = 5;
 y[7777] = -9;
 y[7778] = 8;
+// The end is no peak of its neighbourhood.
+[x[COUNT - 1], y[COUNT - 1]] = [x[COUNT - 40], y[COUNT - 40]];
 
 describe('a thinned line', () => {
   it('keeps its ends and every peak of both coordinates, in order, and no more points than asked for', () => {
