@@ -83,6 +83,16 @@ describe.concurrent('shimwright compare', () => {
     expect(stdout).toContain('500,same,beyond-table,,,,,,');
   });
 
+  it('has no number where the baseline alone has no force', async () => {
+    // The thicker shims of the other build bend less, so its table ends at a higher speed.
+    const words = ['compare', '-', '--speeds-m-s=-10', '--theory=small-deflection', '--build=slower', '--csv'];
+    const { code, stdout, stderr } = await runCli(words, JSON.stringify(threeBuilds()));
+    expect(code).toBe(1);
+    expect(stderr).toContain('at -10 m/s, build as-found: beyond-table: ');
+    expect(stderr).not.toContain('build slower: beyond-table');
+    expect(stdout).toContain('-10,slower,beyond-table,,,,,,');
+  });
+
   it('refuses where there is nothing beside the baseline', async () => {
     const alone = await runCli(['compare', '-', SPEEDS], JSON.stringify(soundProject()));
     const itself = await runCli(['compare', '-', SPEEDS, '--build=as-found'], JSON.stringify(threeBuilds()));
