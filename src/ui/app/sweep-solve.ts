@@ -5,8 +5,7 @@ import { SolverError } from '../../../workers/client.ts';
 import type { BuildForces, SpeedForces } from '../../../workers/protocol.ts';
 import type { Build, Project } from '../../model/project.ts';
 import { coarseFirst } from './coarse-first.ts';
-import type { Failure } from './reasons.ts';
-import { errorInWords } from './reasons.ts';
+import { errorInWords, type Failure } from './reasons.ts';
 import { sideSolver } from './side-solver.ts';
 import { requestFor } from './solve.ts';
 
